@@ -1,0 +1,41 @@
+import { ciede2000 } from '../colour/ciede2000.ts';
+import { TEXTILE } from '../colour/conditions.ts';
+import { deltaE00 } from '../colour/delta-e.ts';
+import type { Lab } from '../colour/lab.ts';
+import type { SwatchColour } from '../colour/swatch-colour.ts';
+
+/** What colour was asked for. */
+export type AskedColour =
+  /** Lab without conditions: taken in each trial's own, and the answer says so. */
+  | { readonly kind: 'bare-lab'; readonly lab: Lab }
+  /** Colours with conditions; several when a colour-word covers several: the nearest counts. */
+  | { readonly kind: 'swatches'; readonly swatches: readonly SwatchColour[] };
+
+/** How far a cloth is from what was asked, and the Lab that was compared. */
+export interface Difference {
+  /** ΔE00 ≥ 0. */
+  readonly deltaE00: number;
+  readonly lab: Lab;
+}
+
+/**
+ * The difference of a cloth's colour from the asked one: in D65/10°, or, for a Lab without conditions, in the trial's own.
+ * No difference is taken between a 2° and a 10° value.
+ *
+ * @returns undefined only when nothing was asked.
+ */
+export function differenceFrom(asked: AskedColour, cloth: SwatchColour): Difference | undefined {
+  if (asked.kind === 'bare-lab') {
+    const own = labInOwnConditions(cloth);
+    return { deltaE00: ciede2000([...asked.lab], [...own]), lab: own };
+  }
+  const distances = asked.swatches.map(({ lab10 }) => deltaE00(lab10, cloth.lab10));
+  return distances.length === 0 ? undefined : { deltaE00: Math.min(...distances), lab: cloth.lab10 };
+}
+
+/** The Lab a trial stated, in its own conditions; for a curve the cloth's D65/10°, for a screen colour D65/2°. */
+export function labInOwnConditions(cloth: SwatchColour): Lab {
+  if (cloth.spectrumIs === 'measured' || cloth.spectrumIs === 'predicted') return cloth.lab10;
+  if (cloth.stated.lab) return cloth.stated.lab;
+  return cloth.stated.observer === TEXTILE.observer ? cloth.lab10 : cloth.lab2;
+}

@@ -1,0 +1,123 @@
+import type { Claim } from '../claim/claim.ts';
+import type { EvidenceBase } from '../claim/evidence-base.ts';
+import { type EvidenceClass, independentClasses } from '../claim/evidence-class.ts';
+import type { YearSpan } from '../date/date-span.ts';
+import type { Status } from '../note/note.ts';
+import { type RegionId, WORLD } from '../place/region-tree.ts';
+import type { Asked } from './judge-claim.ts';
+import type { Route, RouteMaterial } from './route.ts';
+import { type RuleFinding, rulesFor } from './rules-for.ts';
+import { type MaterialStanding, standingOf } from './standing.ts';
+import { type Standing, STANDINGS, type Verdict, verdictOf, VERDICTS, worse } from './standing-words.ts';
+import { type SubSpan, subSpans } from './sub-spans.ts';
+import { type Witness, witnessesFor } from './witness.ts';
+
+/** The part of a question that a route is judged by. */
+export interface RouteQuestion {
+  readonly region: RegionId;
+  readonly span: YearSpan;
+  /** The fibre the cloth is of; absent when neither asked nor known. */
+  readonly fibre?: string;
+  readonly wearer?: string;
+  readonly dyedHere: boolean;
+}
+
+/** A material of the route and how it stands. */
+export interface JudgedMaterial extends MaterialStanding {
+  readonly material: RouteMaterial;
+  /** Where it was judged: the asked region, or `world` when the dyeing place is unknown. */
+  readonly judgedFor: RegionId;
+  /** A firm cloth-only claim met place and time, yet nothing speaks for the dyestuff: dyed-here only. */
+  readonly onlyAsCloth: boolean;
+  readonly subSpans: readonly SubSpan[];
+}
+
+/** Why a verdict is held down to `plausible`. */
+export type Cap = 'predicted' | 'on-another-fibre';
+
+/** A route's verdict and everything it rests on. */
+export interface RouteJudgement {
+  readonly route: Route;
+  readonly verdict: Verdict;
+  readonly standing: Standing;
+  /** Ids of the materials at that standing. */
+  readonly weakest: readonly string[];
+  /** The independent classes of evidence behind the weakest material. */
+  readonly classes: readonly EvidenceClass[];
+  readonly materials: readonly JudgedMaterial[];
+  readonly witnesses: readonly Witness[];
+  readonly rules: readonly RuleFinding[];
+  /** A dye came only on cloth: the rest was judged for the world. */
+  readonly dyeingPlaceUnknown: boolean;
+  /** Set when the cap lowered the verdict. */
+  readonly cappedBy?: Cap;
+}
+
+const ON_CLOTH: ReadonlySet<Status> = new Set(['on-cloth', 'cloth-only']);
+
+/** Judges a route at a place and time, worn there or dyed there. */
+export function judgeRoute(
+  base: EvidenceBase, route: Route, question: RouteQuestion, extra: { readonly cap?: Cap; readonly colourWords?: readonly string[] } = {},
+): RouteJudgement {
+  const asked: Asked = { region: question.region, span: question.span, fibreLine: question.fibre === undefined ? [] : base.fibreLine(question.fibre) };
+  const here = route.materials.map((material) => judgeMaterial(base, material, asked, question.dyedHere));
+  const dyeingPlaceUnknown = !question.dyedHere
+    && here.some(({ material, standing }) => material.role === 'dye' && (standing === 'cloth-only' || standing === 'on-cloth'));
+  const materials = dyeingPlaceUnknown
+    ? here.map((one) => (one.material.role === 'dye' ? one : judgeMaterial(base, one.material, { ...asked, region: WORLD }, false)))
+    : here;
+
+  const standing = materials.length === 0
+    ? 'unrecorded'
+    : materials.reduce<Standing>((worst, one) => worse(worst, one.standing), STANDINGS[0]);
+  const atWorst = materials.filter((one) => one.standing === standing);
+  const witnesses = witnessesFor(base, route.dyes, asked);
+  const earned = verdictOf(standing, witnesses.length > 0);
+  const verdict = extra.cap && VERDICTS.indexOf(earned) < VERDICTS.indexOf('plausible') ? 'plausible' : earned;
+  const concerned = new Set([...route.materials.map(({ id }) => id), ...(extra.colourWords ?? []), ...colourWordsOf(base, route)]);
+  return {
+    route,
+    verdict,
+    standing,
+    weakest: atWorst.map(({ material }) => material.id),
+    classes: weakestClasses(atWorst),
+    materials,
+    witnesses,
+    rules: rulesFor(base, concerned, asked, question.wearer),
+    dyeingPlaceUnknown,
+    ...(verdict !== earned && extra.cap ? { cappedBy: extra.cap } : {}),
+  };
+}
+
+function judgeMaterial(base: EvidenceBase, material: RouteMaterial, asked: Asked, dyedHere: boolean): JudgedMaterial {
+  const placed = base.claimsOf(material.id);
+  const context = { regions: base.regions, everyday: base.isEveryday(material.id), ...(dyedHere ? { without: ON_CLOTH } : {}) };
+  const found = standingOf(placed, asked, context);
+  const whole = dyedHere && found.standing === 'unrecorded' ? standingOf(placed, asked, { ...context, without: new Set<Status>() }) : undefined;
+  const clothClaims = whole?.claims.filter((one) => one.firm && one.placed.claim.status === 'cloth-only') ?? [];
+  const onlyAsCloth = clothClaims.length > 0;
+  return {
+    ...found,
+    ...(onlyAsCloth ? { standing: 'absent' as const, carriedBy: clothClaims } : {}),
+    onlyAsCloth,
+    material,
+    judgedFor: asked.region,
+    subSpans: subSpans(placed, asked, context),
+  };
+}
+
+/** The fewest independent classes among the materials at the worst standing; what needs no evidence is passed over. */
+function weakestClasses(atWorst: readonly JudgedMaterial[]): readonly EvidenceClass[] {
+  const counted = atWorst
+    .filter(({ everyday }) => !everyday)
+    .map(({ carriedBy }) => independentClasses(carriedBy.map(({ placed }): Claim => placed.claim)));
+  return counted.reduce<readonly EvidenceClass[] | undefined>((least, one) => (least && least.length <= one.length ? least : one), undefined) ?? [];
+}
+
+/** The colour-words one of whose meanings names a dyestuff of the route. */
+function colourWordsOf(base: EvidenceBase, route: Route): readonly string[] {
+  return base
+    .ofKind('colour-word')
+    .filter(({ record }) => record.means.some(({ dyes }) => dyes.some(({ text }) => route.dyes.includes(base.resolve(text, ['dyestuff'])))))
+    .map(({ id }) => id);
+}
