@@ -1,31 +1,95 @@
 import { playwright } from '@vitest/browser-playwright';
+import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { demoNotebook } from './scripts/demo-plugin.mjs';
+import { policyHeaders, policyOnlyWhenBuilt } from './scripts/policy-plugin.mjs';
+
+const checkout = fileURLToPath(new URL('.', import.meta.url));
 
 const launchOptions = {
   executablePath: process.env['CHROMIUM_PATH'] || '/usr/bin/chromium',
-  args: ['--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'],
+  args: [
+    '--no-sandbox',
+    '--disable-gpu',
+    '--disable-quic',
+    '--no-first-run',
+    '--disable-background-networking',
+    '--disable-component-update',
+    '--disable-sync',
+  ],
 };
 
 export default defineConfig({
   root: 'web',
   base: '/',
   publicDir: 'public',
-  build: { outDir: '../dist/site', emptyOutDir: true, target: 'es2022' },
+  plugins: [demoNotebook(), policyOnlyWhenBuilt()],
+  build: {
+    outDir: '../dist/site',
+    emptyOutDir: true,
+    target: 'es2022',
+    // The first browsers with light-dark(), which the tokens use as it stands.
+    cssTarget: ['chrome123', 'firefox120', 'safari17.5'],
+    // The policy allows fonts from our own origin only, so none may become a data: address.
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+  },
+  // The fonts lie in node_modules, beside the site's root.
+  server: { host: '127.0.0.1', fs: { allow: [checkout] } },
+  preview: { headers: policyHeaders() },
   test: {
     projects: [
-      { extends: true, root: '.', test: { name: 'unit', environment: 'node', include: ['test/**/*.test.ts'], exclude: ['**/*.browser.test.ts', '**/*.e2e.test.ts'] } },
       {
         extends: true,
-        root: '.',
-        optimizeDeps: { include: ['lit', 'lit/decorators.js', 'lit/directives/style-map.js', 'idb', 'minisearch', 'fflate', 'culori', 'yaml', 'mdast-util-from-markdown'] },
+        root: checkout,
+        test: {
+          name: 'unit',
+          environment: 'node',
+          include: ['test/**/*.test.ts'],
+          exclude: ['**/*.browser.test.ts', '**/*.e2e.test.ts'],
+        },
+      },
+      {
+        extends: true,
+        root: checkout,
+        optimizeDeps: {
+          include: [
+            'lit',
+            'lit/decorators.js',
+            'lit/directives/style-map.js',
+            'idb',
+            'minisearch',
+            'fflate',
+            'culori',
+            'yaml',
+            'mdast-util-from-markdown',
+          ],
+        },
         test: {
           name: 'browser',
           include: ['test/**/*.browser.test.ts'],
           setupFiles: ['test/helpers/browser-setup.ts'],
-          browser: { enabled: true, headless: true, screenshotFailures: false, provider: playwright({ launchOptions }), instances: [{ browser: 'chromium' }] },
+          browser: {
+            enabled: true,
+            headless: true,
+            screenshotFailures: false,
+            provider: playwright({ launchOptions }),
+            instances: [{ browser: 'chromium' }],
+          },
         },
       },
-      { extends: true, root: '.', test: { name: 'e2e', environment: 'node', include: ['test/**/*.e2e.test.ts'], testTimeout: 30_000, hookTimeout: 60_000, fileParallelism: false } },
+      {
+        extends: true,
+        root: checkout,
+        test: {
+          name: 'e2e',
+          environment: 'node',
+          include: ['test/**/*.e2e.test.ts'],
+          testTimeout: 30_000,
+          hookTimeout: 60_000,
+          fileParallelism: false,
+        },
+      },
     ],
   },
 });

@@ -1,0 +1,78 @@
+/** Builds the site (dist/site) and the command line (dist/cli/tenterground.mjs). */
+import { chmodSync, existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { checkNode, installPackages, ROOT } from './setup.mjs';
+
+const DIST = join(ROOT, 'dist');
+
+/**
+ * Puts a finished folder where the old one stood, so that nobody meets a half-written build.
+ * @param {string} from
+ * @param {string} to
+ */
+function replaceFolder(from, to) {
+  const old = `${to}.old-${process.pid}`;
+  if (existsSync(to)) renameSync(to, old);
+  renameSync(from, to);
+  rmSync(old, { recursive: true, force: true });
+}
+
+/** @param {string} outDir */
+async function buildSite(outDir) {
+  const { build } = await import('vite');
+  await build({
+    configFile: join(ROOT, 'vite.config.ts'),
+    root: join(ROOT, 'web'),
+    logLevel: 'warn',
+    build: { outDir, emptyOutDir: true },
+  });
+}
+
+/**
+ * One file with everything in it, so that it runs without node_modules.
+ * @param {string} outDir
+ */
+async function buildCommandLine(outDir) {
+  const { build } = await import('vite');
+  await build({
+    configFile: false,
+    root: ROOT,
+    publicDir: false,
+    logLevel: 'warn',
+    ssr: { noExternal: true, target: 'node' },
+    build: {
+      ssr: 'scripts/cli.ts',
+      outDir,
+      emptyOutDir: true,
+      target: 'node20',
+      minify: false,
+      rolldownOptions: { output: { format: 'es', entryFileNames: 'tenterground.mjs', codeSplitting: false } },
+    },
+  });
+  const file = join(outDir, 'tenterground.mjs');
+  const text = readFileSync(file, 'utf8');
+  if (!text.startsWith('#!')) writeFileSync(file, `#!/usr/bin/env node\n${text}`);
+  chmodSync(file, 0o755);
+}
+
+/** Builds both; each replaces the one before it only when it is whole. */
+export async function buildAll() {
+  const next = join(DIST, `.next-${process.pid}`);
+  mkdirSync(next, { recursive: true });
+  try {
+    await buildSite(join(next, 'site'));
+    await buildCommandLine(join(next, 'cli'));
+    replaceFolder(join(next, 'site'), join(DIST, 'site'));
+    replaceFolder(join(next, 'cli'), join(DIST, 'cli'));
+  } finally {
+    rmSync(next, { recursive: true, force: true });
+  }
+}
+
+if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) {
+  checkNode();
+  installPackages();
+  await buildAll();
+  console.log('Built dist/site and dist/cli/tenterground.mjs.');
+}
