@@ -23,6 +23,8 @@ export default defineConfig({
   root: 'web',
   base: '/',
   publicDir: 'public',
+  // Else the cache would lie in web/, among the sources a build is made from.
+  cacheDir: `${checkout}node_modules/.vite`,
   plugins: [demoNotebook(), policyOnlyWhenBuilt()],
   build: {
     outDir: '../dist/site',

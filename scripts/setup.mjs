@@ -78,7 +78,7 @@ export function installPackages() {
 }
 
 /**
- * Every file below a path, sorted, so that the same sources give the same hash everywhere.
+ * Every file below a path, sorted, installed packages left out, so that the same sources give the same hash everywhere.
  * @param {string} path absolute
  * @returns {string[]}
  */
@@ -86,6 +86,7 @@ export function filesBelow(path) {
   if (!existsSync(path)) return [];
   if (!statSync(path).isDirectory()) return [path];
   return readdirSync(path, { withFileTypes: true })
+    .filter(({ name }) => name !== 'node_modules')
     .sort((a, b) => (a.name < b.name ? -1 : 1))
     .flatMap((entry) => filesBelow(join(path, entry.name)));
 }
