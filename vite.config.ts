@@ -36,6 +36,7 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
   },
+  worker: { format: 'es' },
   // The fonts lie in node_modules, beside the site's root.
   server: { host: '127.0.0.1', fs: { allow: [checkout] } },
   preview: { headers: policyHeaders() },
