@@ -44,6 +44,8 @@ export const TESTED = ['no', 'none-detected', 'found'] as const;
 export interface Citation {
   readonly key: string;
   readonly locator?: string;
+  /** Where it stands in the note; absent where it was not read from one. */
+  readonly range?: TextRange;
 }
 
 /** Another name, with its language where the note gives one (BCP 47). */
