@@ -28,11 +28,13 @@ export interface TextRun {
   readonly range: TextRange;
 }
 
-/** UTF-16 code units of Markdown parsed as such (our choice: a few hundred printed pages; the parser needs about a second for them). */
-const LONGEST = 500_000;
+/** UTF-16 code units of Markdown parsed as such (our choice: a few hundred printed pages; the parser needs about a second for ordinary prose of that length). */
+const LONGEST = 400_000;
 /** Nested quotes and lists, and opening marks in one paragraph (our choice: far beyond anything written by hand; beyond it the parser's time grows with the square). */
 const DEEPEST = 30;
-const MOST_OPENERS = 300;
+const MOST_OPENERS = 1000;
+/** Items of lists in one note (our choice: the parser's time grows with their square; twenty thousand take it some three seconds). */
+const MOST_ITEMS = 3000;
 
 /**
  * Parses Markdown: CommonMark with tables.
@@ -53,6 +55,7 @@ export function parseMarkdown(text: string): MarkdownNode {
 export const bodyOf = ({ source, bodyStart }: Pick<Note, 'source' | 'bodyStart'>): MarkdownNode => parseMarkdown(source.slice(bodyStart));
 
 function isTangled(text: string): boolean {
+  if ((text.match(/^[ \t>]*(?:[-+*]|\d{1,9}[.)])(?:[ \t]|$)/gm)?.length ?? 0) > MOST_ITEMS) return true;
   for (const line of text.split(/\r\n|\r|\n/)) {
     const markers = /^(?:[ \t]*(?:>|[-+*](?=[ \t])|\d{1,9}[.)](?=[ \t])))+/.exec(line)?.[0] ?? '';
     if (markers.replace(/[\s\d]/g, '').length > DEEPEST) return true;

@@ -1,6 +1,7 @@
 import { isAlias, isCollection, isMap, isNode, isScalar, parseDocument } from 'yaml';
 import type { Alias, Node, YAMLMap } from 'yaml';
 import type { Diagnostic, Report, TextRange } from '../diagnostic.ts';
+import { startOf } from './line-column.ts';
 
 /** Front matter as a tree of nodes; nothing in it is turned into an object of the language. */
 export interface YamlTree {
@@ -43,7 +44,10 @@ export function readYaml(source: string, within: TextRange, report: Report): Yam
     report(finding('yaml-too-deep', within));
     return none;
   }
-  const findings: Diagnostic[] = parsed.errors.map(({ code, pos }) => finding(codeOf(code), inside(pos, within), [code]));
+  const findings: Diagnostic[] = parsed.errors.map(({ code, pos }) => {
+    const at = inside(pos, within);
+    return code === 'TAB_AS_INDENT' ? finding('yaml-tab', at, [String(startOf(source, at).line)]) : finding(codeOf(code), at, [code]);
+  });
   for (const { code, pos } of parsed.warnings)
     findings.push({ ...finding('yaml-broken', inside(pos, within), [code]), severity: 'warning' });
   const broken = parsed.errors.length > 0;
@@ -75,8 +79,7 @@ function parse(text: string) {
   }
 }
 
-const codeOf = (code: string): 'yaml-tab' | 'yaml-too-deep' | 'yaml-broken' =>
-  code === 'TAB_AS_INDENT' ? 'yaml-tab' : code === 'RESOURCE_EXHAUSTION' ? 'yaml-too-deep' : 'yaml-broken';
+const codeOf = (code: string): 'yaml-too-deep' | 'yaml-broken' => (code === 'RESOURCE_EXHAUSTION' ? 'yaml-too-deep' : 'yaml-broken');
 
 const finding = (code: Diagnostic['code'], range: TextRange, about: readonly string[] = []): Diagnostic => ({
   code,

@@ -1,0 +1,94 @@
+import { evidenceClassOf } from '../../domain/claim/evidence-class.ts';
+import type { EvidenceBase } from '../../domain/claim/evidence-base.ts';
+import { formatSpan } from '../../domain/date/format-date.ts';
+import type { Checked, Citation } from '../../domain/note/note.ts';
+import { WORLD } from '../../domain/place/region-tree.ts';
+import type { JudgedClaim } from '../../domain/verdict/judge-claim.ts';
+import { classWords, knownByWords, placeWords, statusWords } from './verdict-words.ts';
+
+/** One claim as a reader meets it: each part a piece of plain text. */
+export interface ClaimLine {
+  /** "Madder came as dyestuff". */
+  readonly says: string;
+  /** "England". */
+  readonly region: string;
+  /** "the wider region". */
+  readonly placeRelation: string;
+  /** "1150–1450". */
+  readonly years: string;
+  /** "covers the asked years", "12 years later". */
+  readonly timeRelation: string;
+  /** "physical: dye analysis". */
+  readonly evidence: string;
+  /** "munro-2007, p. 53"; several joined. */
+  readonly source: string;
+  readonly checked: string;
+  readonly sure: string;
+  readonly note: string;
+  readonly remark: string;
+}
+
+/** The title of a note, or its id where there is no such note; `fibre/undyed name` as "name fibre". */
+export function titleOf(base: EvidenceBase, id: string): string {
+  if (id === WORLD) return 'the world';
+  const slash = id.indexOf('/');
+  if (slash > 0 && !base.note(id)) return `${id.slice(slash + 1)} (${titleOf(base, id.slice(0, slash))})`;
+  return base.note(id)?.title ?? id;
+}
+
+/** "key, locator; key". */
+export const sourceText = (sources: readonly Citation[]): string =>
+  sources.map(({ key, locator }) => (locator === undefined ? key : `${key}, ${locator}`)).join('; ');
+
+const CHECKED_WORDS = {
+  'read-whole': 'read whole',
+  excerpt: 'read in excerpt',
+  'quoted-elsewhere': 'quoted elsewhere',
+  'from-memory': 'from memory, not looked up',
+} as const satisfies Record<Checked, string>;
+
+/** A judged claim in words. */
+export function claimLine(base: EvidenceBase, judged: JudgedClaim): ClaimLine {
+  const { claim, region, span, material } = judged.placed;
+  const knownBy = claim.knownBy;
+  return {
+    says: `${titleOf(base, material)} ${statusWords[claim.status]}`,
+    region: titleOf(base, region),
+    placeRelation: placeWords[judged.place],
+    years: formatSpan(span),
+    timeRelation: timeText(judged),
+    evidence: knownBy ? `${classWords[evidenceClassOf(knownBy)]}: ${knownByWords[knownBy]}` : 'evidence not stated',
+    source: sourceText(claim.sources) || 'no source given',
+    checked: claim.checked ? CHECKED_WORDS[claim.checked] : '',
+    sure: claim.sure === 'yes' ? '' : claim.sure,
+    note: claim.note,
+    remark: claim.remark ?? '',
+  };
+}
+
+function timeText({ time, gapYears }: JudgedClaim): string {
+  const years = gapYears === 1 ? '1 year' : `${gapYears} years`;
+  switch (time) {
+    case 'throughout':
+      return 'covers the asked years';
+    case 'part':
+      return 'covers part of the asked years';
+    case 'perhaps':
+      return 'only its doubtful years reach';
+    case 'later':
+      return `${years} later`;
+    case 'earlier':
+      return `${years} earlier`;
+  }
+}
+
+/** "Scandinavia, 850–1100 (dye analysis, brandenburgh-2010)". */
+export function shortClaim(base: EvidenceBase, judged: JudgedClaim): string {
+  const { claim, region, span } = judged.placed;
+  const how = [
+    claim.knownBy && knownByWords[claim.knownBy],
+    claim.sure === 'yes' ? undefined : claim.sure,
+    sourceText(claim.sources) || undefined,
+  ];
+  return `${titleOf(base, region)}, ${formatSpan(span)} (${how.filter((part) => part !== undefined).join(', ')})`;
+}
