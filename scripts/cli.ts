@@ -1,5 +1,29 @@
-/** The command line's first word decides what is done; without one it says how it is used. */
-const USAGE = `Usage: tenterground check|ask|palette|find|date|scale …`;
+import { ask } from './commands/ask.ts';
+import { check } from './commands/check.ts';
+import { date } from './commands/date.ts';
+import type { Command } from './commands/command.ts';
 
-console.error(USAGE);
-process.exitCode = 2;
+const COMMANDS: Readonly<Record<string, Command>> = { check, ask, date };
+
+const USAGE = `Usage:
+  tenterground check    FOLDER [--json]
+  tenterground ask      FOLDER (--colour C | --dye ID) --region R --when D
+                        [--fibre F] [--wearer W] [--dyed-here] [--tolerance N] [--json]
+  tenterground date     "WORDS" [--json]
+
+check    what is wrong in the notes: file, line, and what to write instead; exit 1 on any error
+ask      is this colour, or this dyestuff, plausible there and then?
+date     how a date is read
+
+A colour is a hex or CSS colour, or L,a,b. Exit 2: something asked for is not known.`;
+
+const [name, ...args] = process.argv.slice(2);
+const command = name === undefined ? undefined : COMMANDS[name];
+
+if (name === '--help' || name === '-h' || name === 'help') console.log(USAGE);
+else if (command) process.exitCode = await command(args);
+else {
+  if (name !== undefined) console.error(`There is no command "${name}". Known: ${Object.keys(COMMANDS).join(', ')}.\n`);
+  console.error(USAGE);
+  process.exitCode = 2;
+}

@@ -92,6 +92,11 @@ export class EvidenceBase {
     return this.#names.find(text, kinds);
   }
 
+  /** The ids of these kinds whose names are nearest to a text. */
+  nearestNames(text: string, kinds: readonly NoteKind[]): readonly string[] {
+    return this.#names.nearest(text, kinds);
+  }
+
   /** The id a reference means, or the text itself where no single note answers to it. */
   resolve(text: string, kinds: readonly NoteKind[]): string {
     const found = this.find(text, kinds);

@@ -1,0 +1,50 @@
+import { lineColumn, lineStarts } from '../../web/domain/note/line-column.ts';
+import type { FileFinding, Notebook } from '../../web/notebook/notebook.ts';
+import { sayDiagnostic } from '../../web/notebook/words/diagnostic-words.ts';
+import { unrecordedMaterials } from '../../web/notebook/unrecorded-materials.ts';
+import type { PassedOver } from '../read-folder.ts';
+import { type Command, openFolder, readArgs, wrap } from './command.ts';
+
+interface CheckRow {
+  readonly file: string;
+  readonly line: number;
+  readonly column: number;
+  readonly severity: 'error' | 'warning';
+  readonly code: string;
+  readonly message: string;
+}
+
+/** `tenterground check FOLDER [--json]`: every finding by file and line; exit 1 if any is an error. */
+export const check: Command = async (args) => {
+  const read = readArgs(args, { json: { type: 'boolean' } });
+  if (!read) return 2;
+  const opened = await openFolder(read.words[0]);
+  if (!opened) return 2;
+  const { notebook, passedOver } = opened;
+  const rows = [...passedOver.map(passedOverRow), ...notebook.findings().map(rowOf)];
+  if (read.values['json'] === true) console.log(JSON.stringify(rows, undefined, 2));
+  else console.log(text(notebook, rows));
+  return rows.some(({ severity }) => severity === 'error') ? 1 : 0;
+};
+
+function rowOf({ file, text: source, diagnostic }: FileFinding): CheckRow {
+  const { line, column } = lineColumn(lineStarts(source), diagnostic.range[0]);
+  const { says, instead } = sayDiagnostic(diagnostic);
+  return { file, line, column, severity: diagnostic.severity, code: diagnostic.code, message: [says, instead].filter((part) => part !== '').join(' ') };
+}
+
+function passedOverRow({ path, why }: PassedOver): CheckRow {
+  const code = why === 'loop' ? 'folder-loop' : why === 'too-large' ? 'file-too-large' : 'file-unreadable';
+  const { says, instead } = sayDiagnostic({ code, severity: 'warning', range: [0, 0], about: [path] });
+  return { file: path, line: 1, column: 1, severity: 'warning', code, message: `${says} ${instead}` };
+}
+
+function text(notebook: Notebook, rows: readonly CheckRow[]): string {
+  const lines = rows.map((row) => `${row.file}:${row.line}:${row.column} ${row.severity === 'error' ? 'error' : 'warning'} ${row.code}\n${wrap(row.message, '    ')}`);
+  const errors = rows.filter(({ severity }) => severity === 'error').length;
+  const notes = [...notebook.base.notes()].length;
+  const silent = unrecordedMaterials(notebook.base).map(
+    ({ material, recipes }) => `No claim speaks for ${material}; these recipes hang on it: ${recipes.join(', ')}.`,
+  );
+  return [...lines, ...silent.map((line) => wrap(line)), `${notes} notes, ${errors} ${errors === 1 ? 'error' : 'errors'}, ${rows.length - errors} warnings.`].join('\n');
+}

@@ -1,0 +1,126 @@
+import { checkNote } from '../domain/claim/check-note.ts';
+import { EvidenceBase } from '../domain/claim/evidence-base.ts';
+import type { Diagnostic } from '../domain/diagnostic.ts';
+import { decodeNote } from '../domain/note/decode-note.ts';
+import type { Note, SpectrumRef } from '../domain/note/note.ts';
+import { parseNote } from '../domain/note/parse-note.ts';
+import type { Spectrum } from '../domain/colour/spectrum.ts';
+import { SampleColours } from '../domain/verdict/sample-colours.ts';
+import { citationKeys } from './bibliography-keys.ts';
+import { readSpectra } from './read-spectra.ts';
+
+/** One file of a notebook's folder as it lies there. */
+export interface NotebookFile {
+  /** Path inside the folder, `/` between parts. */
+  readonly path: string;
+  readonly bytes: Uint8Array;
+}
+
+/** A finding with the file it is about and that file's text, so that a line can be named. */
+export interface FileFinding {
+  readonly file: string;
+  readonly text: string;
+  readonly diagnostic: Diagnostic;
+}
+
+const NOTE_ENDING = /\.(md|markdown)$/i;
+
+/** Whether a file of the folder is read as a note. */
+export const isNotePath = (path: string): boolean => NOTE_ENDING.test(path);
+
+/** A folder of notes, read: what the notes say together, their colours, and what was found wrong. */
+export class Notebook {
+  readonly base = new EvidenceBase();
+  readonly colours = new SampleColours((ref, noteFile) => this.#findSpectrum(ref, noteFile));
+  readonly #read = new Map<string, readonly Diagnostic[]>();
+  readonly #readOnly = new Set<string>();
+  readonly #others = new Map<string, Uint8Array>();
+  readonly #spectra = new Map<string, ReadonlyMap<string, Spectrum>>();
+
+  /** Reads files in; a file with a path already there takes its place. */
+  putAll(files: Iterable<NotebookFile>): void {
+    for (const file of files) this.put(file);
+  }
+
+  /** Reads one file in: a note is parsed and its own claims derived, nothing else is touched. */
+  put({ path, bytes }: NotebookFile): Note | undefined {
+    if (!isNotePath(path)) {
+      this.#others.set(path, bytes);
+      this.#spectra.delete(path);
+      return undefined;
+    }
+    const decoded = decodeNote(bytes);
+    const { value, diagnostics } = parseNote(path, decoded.value.text);
+    this.#read.set(path, [...decoded.diagnostics, ...diagnostics]);
+    if (decoded.value.readOnly) this.#readOnly.add(path);
+    else this.#readOnly.delete(path);
+    this.base.put(value);
+    return value;
+  }
+
+  /** Takes a file out. */
+  remove(path: string): void {
+    this.#others.delete(path);
+    this.#spectra.delete(path);
+    this.#read.delete(path);
+    this.#readOnly.delete(path);
+    this.base.remove(path);
+  }
+
+  /** Whether a note may not be written back until it is converted. */
+  isReadOnly(path: string): boolean {
+    return this.#readOnly.has(path);
+  }
+
+  /** The bytes of a file that is no note: photo, spectrum, bibliography. */
+  attachment(path: string): Uint8Array | undefined {
+    return this.#others.get(path);
+  }
+
+  /** Everything found wrong, by file and place: what each note shows alone, then what shows between notes. */
+  findings(): readonly FileFinding[] {
+    const citations = this.#citations();
+    const context = {
+      ...(citations && { citationKeys: citations }),
+      hasFile: (path: string, noteFile: string) => this.#locate(path, noteFile) !== undefined,
+    };
+    return [...this.base.notes()]
+      .sort((a, b) => (a.file < b.file ? -1 : 1))
+      .flatMap((note) =>
+        [...(this.#read.get(note.file) ?? []), ...checkNote(this.base, note, context)]
+          .sort((a, b) => a.range[0] - b.range[0])
+          .map((diagnostic) => ({ file: note.file, text: note.source, diagnostic })),
+      );
+  }
+
+  #citations(): ReadonlySet<string> | undefined {
+    const texts = [...this.#others].filter(([path]) => /(^|\/)bibliography\.json$|\.bib$/i.test(path));
+    return texts.length === 0 ? undefined : citationKeys(texts.map(([path, bytes]) => ({ path, text: decodeNote(bytes).value.text })));
+  }
+
+  /** A file named from a note: from the notebook's folder first, then from beside the note. */
+  #locate(path: string, noteFile: string): string | undefined {
+    const folder = noteFile.includes('/') ? noteFile.slice(0, noteFile.lastIndexOf('/') + 1) : '';
+    return [path, climb(folder + path)].find((one) => one !== undefined && this.#others.has(one));
+  }
+
+  #findSpectrum(ref: SpectrumRef, noteFile: string): Spectrum | undefined {
+    const path = this.#locate(ref.file, noteFile);
+    const bytes = path === undefined ? undefined : this.#others.get(path);
+    if (path === undefined || !bytes) return undefined;
+    const samples = this.#spectra.get(path) ?? readSpectra(path, decodeNote(bytes).value.text);
+    this.#spectra.set(path, samples);
+    return ref.sample === undefined ? (samples.size === 1 ? [...samples.values()][0] : undefined) : samples.get(ref.sample);
+  }
+}
+
+/** A path with its `..` worked out; undefined when it climbs out of the notebook. */
+function climb(path: string): string | undefined {
+  const parts: string[] = [];
+  for (const part of path.split('/')) {
+    if (part === '' || part === '.') continue;
+    if (part !== '..') parts.push(part);
+    else if (parts.pop() === undefined) return undefined;
+  }
+  return parts.join('/');
+}
