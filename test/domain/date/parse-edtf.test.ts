@@ -1,3 +1,4 @@
+// @ts-expect-error the package brings no types; `oracle` below says what is used of it
 import edtf from 'edtf';
 import fc from 'fast-check';
 import { readFileSync } from 'node:fs';
@@ -110,13 +111,17 @@ describe('parseEdtf', () => {
     expect(parseEdtf(text)).toBeUndefined();
   });
 
-  // The edtf package is an oracle for part of the ground: it errs on three digits, five digits and years past ±271821.
+  // The edtf package is an oracle for part of the ground: it errs on three digits, five digits and years past ±271821,
+  // and takes 29 February in any year (the table above has our own cases).
   const pad = (n: number, width = 2): string => `${n}`.padStart(width, '0');
   const year = fc.integer({ min: -9999, max: 9999 }).map((y) => (y < 0 ? `-${pad(-y, 4)}` : pad(y, 4)));
   const part = fc.oneof(
     year,
     fc.tuple(year, fc.integer({ min: 0, max: 14 })).map(([y, m]) => `${y}-${pad(m)}`),
-    fc.tuple(year, fc.integer({ min: 1, max: 12 }), fc.integer({ min: 0, max: 32 })).map(([y, m, d]) => `${y}-${pad(m)}-${pad(d)}`),
+    fc
+      .tuple(year, fc.integer({ min: 1, max: 12 }), fc.integer({ min: 0, max: 32 }))
+      .map(([y, m, d]) => `${y}-${pad(m)}-${pad(d)}`)
+      .filter((text) => !text.endsWith('-02-29')),
   );
   const oracle = (text: string): readonly [number, number] | undefined => {
     try {
