@@ -76,7 +76,8 @@ function readRun(tokens: readonly DateToken[], lead: Bound | undefined, unreadab
     const filled = left ? fillShortYear(left, side, sign, ownEra) : { side };
     if (filled.problem) return filled;
     const read = yearsOfSide(filled.side);
-    if (read.problem) return read;
+    // The whole text knows more than the side alone of what may have been meant.
+    if (read.problem) return read.problem.code === 'date-unreadable' ? unreadable : read;
     const before = years.at(-1);
     sides.push(filled.side);
     years.push(read.years);

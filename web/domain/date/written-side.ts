@@ -87,7 +87,8 @@ function readMarks(reader: Reader, draft: Draft, leading: boolean): void {
 /** "12 October", "October 12", "12th October", "October", "spring"; only the year will count. */
 function readMonth(reader: Reader, draft: Draft): void {
   const first = reader.peek();
-  const dayLeads = first?.kind === 'number' || first?.kind === 'ordinal' ? reader.peek(1)?.kind === 'month' : false;
+  const couldBeDay = first?.kind === 'ordinal' || (first?.kind === 'number' && first.digits.length <= 2);
+  const dayLeads = couldBeDay && reader.peek(1)?.kind === 'month';
   const dayOf = (token: DateToken | undefined): number | undefined =>
     token?.kind === 'ordinal' ? token.n : token?.kind === 'number' ? Number(token.digits) : undefined;
   if (dayLeads) {
@@ -117,6 +118,8 @@ function readValue(reader: Reader, draft: Draft): boolean {
   if (number) {
     draft.kind = number.kind === 'number' ? 'year' : 'decade';
     draft.digits = number.digits;
+    // "1405 October"
+    if (number.kind === 'number' && !draft.minus) draft.month ??= reader.take('month')?.month;
     return !(draft.minus && number.kind === 'decade');
   }
   const ordinal = reader.take('ordinal');
