@@ -44,7 +44,7 @@ export function readYaml(source: string, within: TextRange, report: Report): Yam
     report(finding('yaml-too-deep', within));
     return none;
   }
-  const findings: Diagnostic[] = parsed.errors.map(({ code, pos }) => {
+  const findings: Diagnostic[] = parsed.errors.slice(0, MOST_FINDINGS * 5).map(({ code, pos }) => {
     const at = inside(pos, within);
     return code === 'TAB_AS_INDENT' ? finding('yaml-tab', at, [String(startOf(source, at).line)]) : finding(codeOf(code), at, [code]);
   });

@@ -55,11 +55,14 @@ function outerColumn({ source, tree }: Place, holder: Holder | undefined): numbe
 /** Another value where one stands. Undefined where no way to write it is known. */
 export function replaced(place: Place, node: Node, holder: Holder | undefined, { value }: Filled): Edit | undefined {
   const { source, tree, eol } = place;
+  // A tag gives the value another meaning than its words have.
+  if ((isScalar(node) || isCollection(node)) && node.tag !== undefined) return undefined;
   const flow = holder?.flow ?? false;
   const [from, to] = tree.range(node);
   if (isNothing(node) && from === to) return filledIn(place, from, holder, value);
   const endsLine = from < to && /[\r\n]/.test(source[to - 1] ?? '');
-  const alone = endsLine || source.slice(to, lineEnd(source, to)).trim() === '';
+  // Even a space behind a literal block would become part of it.
+  const alone = endsLine || lineEnd(source, to) === to;
   const close = endsLine ? eol : '';
   const outer = outerColumn(place, holder);
   if (isRaw(value)) return { from, to, text: value.text + close };
@@ -94,7 +97,7 @@ function filledIn(place: Place, empty: number, holder: Holder | undefined, value
   if (colon === null)
     return holder.flow ? { from: after, to: after, text: `: ${isRaw(value) ? value.text : inlineYaml(value, true)}` } : undefined;
   const at = after + colon[0].length;
-  const alone = !holder.flow && source.slice(at, lineEnd(source, at)).trim() === '';
+  const alone = !holder.flow && lineEnd(source, at) === at;
   return { from: at, to: at, text: afterColon(place, value, outerColumn(place, holder), holder.flow, alone) };
 }
 
@@ -147,13 +150,6 @@ export function removed(place: Place, holder: Holder): Edit | undefined {
   const [start, end] = extent;
   const next = extentOf({ ...holder, index: holder.index + 1 }, tree);
   const before = holder.index > 0 ? extentOf({ ...holder, index: holder.index - 1 }, tree) : undefined;
-  if (list.items.length === 1 && list !== (tree.map as Node | undefined)) {
-    const [from, to] = tree.range(list);
-    const close = /[\r\n]/.test(source[to - 1] ?? '') ? place.eol : '';
-    // The brackets need to stand deeper than the key above, where a list need not.
-    const pad = isFlow(list) || columnOf(source, from) > 0 ? '' : '  ';
-    return { from, to, text: pad + (isMap(list) ? '{}' : '[]') + close };
-  }
   if (isFlow(list)) {
     const [from, to, gap] = next
       ? [start, next[0], source.slice(end, next[0])]

@@ -1,3 +1,4 @@
+import { isMap } from 'yaml';
 import { failed, ok } from '../result.ts';
 import type { Result } from '../result.ts';
 import { locateValue } from './locate-value.ts';
@@ -41,13 +42,22 @@ export function spliceValue(source: string, path: ValuePath, value: PlainValue |
   return checked(place, edit, treeWith(treeOf(map, place.tree.resolve), path, wanted) ?? wantedAlone(path, wanted));
 }
 
-/** Takes a key or an item out of the front matter, with its line where it stands on lines of its own. */
+/**
+ * Takes a key or an item out of the front matter, with its line where it stands on lines of its own.
+ * The last item of a list leaves `[]`, the last key of a group `{}`; item 0 of a single value is its key.
+ */
 export function removeValue(source: string, path: ValuePath): Result<string, SpliceError> {
   const place = placeOf(source);
   if (place === undefined) return failed('front-matter-broken');
   const { map } = place.tree;
   const located = map && locateValue(map, path);
-  if (!located?.holder || located.rest.length > 0 || located.holder.index >= located.holder.in.items.length) return failed('path-unknown');
+  if (map === undefined || !located?.holder || located.rest.length > 0 || located.holder.index >= located.holder.in.items.length)
+    return failed('path-unknown');
+  const { in: list, index } = located.holder;
+  const outer = path.slice(0, -1);
+  const above = locateValue(map, outer);
+  if (above?.holder?.in === list && above.holder.index === index) return removeValue(source, outer);
+  if (list.items.length === 1 && list !== map) return spliceValue(source, outer, isMap(list) ? {} : []);
   const edit = removed(place, located.holder);
   return edit === undefined ? failed('not-safe') : checked(place, edit, treeWith(treeOf(map, place.tree.resolve), path, undefined));
 }
