@@ -39,7 +39,10 @@ export async function readFolder(folder: string): Promise<FolderReading | undefi
       const target = await realpath(join(real, name)).catch(() => undefined);
       const found = target === undefined ? undefined : await stat(target).catch(() => undefined);
       if (target === undefined || !found) {
-        const isLink = await lstat(join(real, name)).then((entry) => entry.isSymbolicLink(), () => false);
+        const isLink = await lstat(join(real, name)).then(
+          (entry) => entry.isSymbolicLink(),
+          () => false,
+        );
         passedOver.push({ path, why: isLink ? 'loop' : 'unreadable' });
       } else if (target !== root && !target.startsWith(`${root}/`)) passedOver.push({ path, why: 'outside' });
       else if (found.isDirectory()) {

@@ -12,8 +12,15 @@ import { verdictWords } from '../../web/notebook/words/verdict-words.ts';
 import { type Command, openFolder, readArgs, tellProblems, wrap } from './command.ts';
 
 const OPTIONS = {
-  colour: { type: 'string' }, dye: { type: 'string' }, region: { type: 'string' }, when: { type: 'string' }, fibre: { type: 'string' },
-  wearer: { type: 'string' }, 'dyed-here': { type: 'boolean' }, tolerance: { type: 'string' }, json: { type: 'boolean' },
+  colour: { type: 'string' },
+  dye: { type: 'string' },
+  region: { type: 'string' },
+  when: { type: 'string' },
+  fibre: { type: 'string' },
+  wearer: { type: 'string' },
+  'dyed-here': { type: 'boolean' },
+  tolerance: { type: 'string' },
+  json: { type: 'boolean' },
 } as const;
 
 /** `tenterground ask FOLDER …`: a verdict with its reasons. */
@@ -33,7 +40,10 @@ export const ask: Command = async (args) => {
     return 2;
   }
   const { question, problems } = poseQuestion(notebook.base, {
-    ...optional, region: text('region') ?? '', when: text('when') ?? '', dyedHere: read.values['dyed-here'] === true,
+    ...optional,
+    region: text('region') ?? '',
+    when: text('when') ?? '',
+    dyedHere: read.values['dyed-here'] === true,
   });
   if (!question) {
     tellProblems(problems);
@@ -44,7 +54,11 @@ export const ask: Command = async (args) => {
     const answer = askDye(notebook.base, { ...question.route, dye: question.dye });
     console.log(json ? JSON.stringify(dyeAnswerJson(notebook.base, answer), undefined, 2) : dyeText(notebook, question, answer));
   } else if (question.colour) {
-    const answer = askColour(notebook.base, notebook.colours, { ...question.route, colour: question.colour, tolerance: question.tolerance });
+    const answer = askColour(notebook.base, notebook.colours, {
+      ...question.route,
+      colour: question.colour,
+      tolerance: question.tolerance,
+    });
     console.log(json ? JSON.stringify(colourAnswerJson(notebook.base, answer), undefined, 2) : colourText(notebook, question, answer));
   }
   return 0;
@@ -64,7 +78,13 @@ function colourText(notebook: Notebook, question: PosedQuestion, answer: ColourA
     'Cloths that come near',
     ...(answer.candidates.length > 0 ? answer.candidates.map((one) => candidateText(notebook, one)) : ['  none']),
     ...(answer.closest ? ['', 'Closest of all', candidateText(notebook, answer.closest)] : []),
-    ...(answer.nearestAttested ? ['', `Nearest ${verdictWords[answer.nearestAttested.judgement.verdict].word.toLowerCase()}`, candidateText(notebook, answer.nearestAttested)] : []),
+    ...(answer.nearestAttested
+      ? [
+          '',
+          `Nearest ${verdictWords[answer.nearestAttested.judgement.verdict].word.toLowerCase()}`,
+          candidateText(notebook, answer.nearestAttested),
+        ]
+      : []),
   ].join('\n');
 }
 
@@ -89,19 +109,34 @@ function heading({ base }: Notebook, { route, when, dye, tolerance }: PosedQuest
 function evidence({ base }: Notebook, judgement: RouteJudgement, question: PosedQuestion): readonly string[] {
   const lines = judgement.materials.flatMap(({ claims }) =>
     claims
-      .filter((one) => one.place !== 'elsewhere' && (one.speaks || one.place === 'neighbour' || one.placed.claim.status === 'absent' || one.place === 'around'))
+      .filter(
+        (one) =>
+          one.place !== 'elsewhere' &&
+          (one.speaks || one.place === 'neighbour' || one.placed.claim.status === 'absent' || one.place === 'around'),
+      )
       .map((one) => {
         const line = claimLine(base, one);
         const parts = [line.region, line.years, line.timeRelation, line.placeRelation, line.evidence, line.sure, line.source, line.checked];
-        return { against: one.placed.claim.status === 'absent', text: `  ${wrap(`${line.says}: ${parts.filter((part) => part !== '').join(' · ')}`, '    ').trimStart()}` };
+        return {
+          against: one.placed.claim.status === 'absent',
+          text: `  ${wrap(`${line.says}: ${parts.filter((part) => part !== '').join(' · ')}`, '    ').trimStart()}`,
+        };
       }),
   );
   const changes = whatWouldChange(judgement).map((change) => `  ${wrap(changeSentence(base, change), '    ').trimStart()}`);
-  const rules = judgement.rules.filter(({ touches }) => touches !== 'others').map((rule) => `  ${wrap(ruleSentence(base, rule, question.route.wearer), '    ').trimStart()}`);
+  const rules = judgement.rules
+    .filter(({ touches }) => touches !== 'others')
+    .map((rule) => `  ${wrap(ruleSentence(base, rule, question.route.wearer), '    ').trimStart()}`);
   const section = (title: string, texts: readonly string[]) => (texts.length > 0 ? ['', title, ...texts] : []);
   return [
-    ...section('The notes say', lines.filter(({ against }) => !against).map((one) => one.text)),
-    ...section('Against it', lines.filter(({ against }) => against).map((one) => one.text)),
+    ...section(
+      'The notes say',
+      lines.filter(({ against }) => !against).map((one) => one.text),
+    ),
+    ...section(
+      'Against it',
+      lines.filter(({ against }) => against).map((one) => one.text),
+    ),
     ...section('Rules for this wearer', rules),
     ...section('What would change it', changes),
   ];

@@ -1,6 +1,6 @@
 import { lineColumn, lineStarts } from '../../web/domain/note/line-column.ts';
 import type { FileFinding, Notebook } from '../../web/notebook/notebook.ts';
-import { sayDiagnostic } from '../../web/notebook/words/diagnostic-words.ts';
+import { wordsFor } from '../../web/notebook/words/diagnostic-words.ts';
 import { unrecordedMaterials } from '../../web/notebook/unrecorded-materials.ts';
 import type { PassedOver } from '../read-folder.ts';
 import { type Command, openFolder, readArgs, wrap } from './command.ts';
@@ -29,22 +29,36 @@ export const check: Command = async (args) => {
 
 function rowOf({ file, text: source, diagnostic }: FileFinding): CheckRow {
   const { line, column } = lineColumn(lineStarts(source), diagnostic.range[0]);
-  const { says, instead } = sayDiagnostic(diagnostic);
-  return { file, line, column, severity: diagnostic.severity, code: diagnostic.code, message: [says, instead].filter((part) => part !== '').join(' ') };
+  const { says, instead } = wordsFor(diagnostic);
+  return {
+    file,
+    line,
+    column,
+    severity: diagnostic.severity,
+    code: diagnostic.code,
+    message: [says, instead].filter((part) => part !== '').join(' '),
+  };
 }
 
 function passedOverRow({ path, why }: PassedOver): CheckRow {
   const code = why === 'loop' ? 'folder-loop' : why === 'too-large' ? 'file-too-large' : 'file-unreadable';
-  const { says, instead } = sayDiagnostic({ code, severity: 'warning', range: [0, 0], about: [path] });
+  const { says, instead } = wordsFor({ code, about: [path] });
   return { file: path, line: 1, column: 1, severity: 'warning', code, message: `${says} ${instead}` };
 }
 
 function text(notebook: Notebook, rows: readonly CheckRow[]): string {
-  const lines = rows.map((row) => `${row.file}:${row.line}:${row.column} ${row.severity === 'error' ? 'error' : 'warning'} ${row.code}\n${wrap(row.message, '    ')}`);
+  const lines = rows.map(
+    (row) =>
+      `${row.file}:${row.line}:${row.column} ${row.severity === 'error' ? 'error' : 'warning'} ${row.code}\n${wrap(row.message, '    ')}`,
+  );
   const errors = rows.filter(({ severity }) => severity === 'error').length;
   const notes = [...notebook.base.notes()].length;
   const silent = unrecordedMaterials(notebook.base).map(
     ({ material, recipes }) => `No claim speaks for ${material}; these recipes hang on it: ${recipes.join(', ')}.`,
   );
-  return [...lines, ...silent.map((line) => wrap(line)), `${notes} notes, ${errors} ${errors === 1 ? 'error' : 'errors'}, ${rows.length - errors} warnings.`].join('\n');
+  return [
+    ...lines,
+    ...silent.map((line) => wrap(line)),
+    `${notes} notes, ${errors} ${errors === 1 ? 'error' : 'errors'}, ${rows.length - errors} warnings.`,
+  ].join('\n');
 }

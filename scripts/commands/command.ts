@@ -18,7 +18,11 @@ export function readArgs(
     return { values, words: positionals };
   } catch (problem) {
     console.error(problem instanceof Error ? problem.message.split('. ')[0] : String(problem));
-    console.error(`Known options: ${Object.keys(options).map((option) => `--${option}`).join(', ')}.`);
+    console.error(
+      `Known options: ${Object.keys(options)
+        .map((option) => `--${option}`)
+        .join(', ')}.`,
+    );
     return undefined;
   }
 }
@@ -55,7 +59,13 @@ export async function openFolder(
 }
 
 const OPTION_OF = {
-  colour: '--colour', dye: '--dye', region: '--region', when: '--when', fibre: '--fibre', wearer: '--wearer', tolerance: '--tolerance',
+  colour: '--colour',
+  dye: '--dye',
+  region: '--region',
+  when: '--when',
+  fibre: '--fibre',
+  wearer: '--wearer',
+  tolerance: '--tolerance',
 } as const satisfies Record<QuestionProblem['part'], string>;
 
 /** Says on stderr which option was not understood and what is near. */
@@ -65,7 +75,8 @@ export function tellProblems(problems: readonly QuestionProblem[]): void {
     const near = nearest.length > 0 ? ` ${problem === 'ambiguous' ? 'It fits' : 'Nearest known'}: ${nearest.join(', ')}.` : '';
     if (problem === 'missing') console.error(`${option} is missing${part === 'colour' ? ' (or --dye)' : ''}.`);
     else if (problem === 'ambiguous') console.error(`${option} "${typed}" fits more than one.${near}`);
-    else if (problem === 'unreadable') console.error(`${option} "${typed}" cannot be read.${nearest.length > 0 ? ` Write for example: ${nearest.join(' or ')}.` : ''}`);
+    else if (problem === 'unreadable')
+      console.error(`${option} "${typed}" cannot be read.${nearest.length > 0 ? ` Write for example: ${nearest.join(' or ')}.` : ''}`);
     else console.error(`${option} "${typed}" is not known here.${near}`);
   }
 }

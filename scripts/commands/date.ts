@@ -17,11 +17,14 @@ export const date: Command = (args) => {
     return Promise.resolve(2);
   }
   const { earliestStart, latestStart, earliestEnd, latestEnd } = span;
-  if (read.values['json'] === true) console.log(JSON.stringify({ earliestStart, latestStart, earliestEnd, latestEnd, edtf: toEdtf(span) }, undefined, 2));
+  if (read.values['json'] === true)
+    console.log(JSON.stringify({ earliestStart, latestStart, earliestEnd, latestEnd, edtf: toEdtf(span) }, undefined, 2));
   else console.log(`${words}: ${formatSpan(span)} (EDTF ${toEdtf(span)})`);
   return Promise.resolve(0);
 };
 
 /** A date such as -1200 is a word, not an option. */
 const protectNegative = (args: readonly string[]): readonly string[] =>
-  args.some((arg) => /^-\d/.test(arg)) ? [...args.filter((arg) => arg === '--json'), '--', ...args.filter((arg) => arg !== '--json')] : args;
+  args.some((arg) => /^-\d/.test(arg))
+    ? [...args.filter((arg) => arg === '--json'), '--', ...args.filter((arg) => arg !== '--json')]
+    : args;

@@ -21,7 +21,9 @@ export const aWorld: Readonly<Record<string, string>> = {
   'regions/york.md': aNote('kind: region\ntitle: York\nwithin: england'),
   'regions/ireland.md': aNote('kind: region\ntitle: Ireland\nwithin: europe'),
   'regions/scotland.md': aNote('kind: region\ntitle: Scotland\nwithin: europe'),
-  'fibres/wool.md': aNote('kind: fibre\ntitle: Wool\nclass: protein\neveryday: true\nundyed: [{name: white, colour: {lab: [85, 0, 12], illuminant: D65, observer: 10}}]'),
+  'fibres/wool.md': aNote(
+    'kind: fibre\ntitle: Wool\nclass: protein\neveryday: true\nundyed: [{name: white, colour: {lab: [85, 0, 12], illuminant: D65, observer: 10}}]',
+  ),
   'fibres/fine-wool.md': aNote('kind: fibre\ntitle: Fine wool\nis: wool\neveryday: true'),
   'fibres/silk.md': aNote('kind: fibre\ntitle: Silk\nclass: protein\neveryday: true'),
   'fibres/linen.md': aNote('kind: fibre\ntitle: Linen\nclass: cellulose\neveryday: true'),

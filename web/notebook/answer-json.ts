@@ -13,13 +13,18 @@ export function colourAnswerJson(base: EvidenceBase, answer: ColourAnswer) {
   return {
     verdict: answer.verdict,
     because: becauseOfColour(base, answer),
-    question: { ...questionJson(answer.question), tolerance: answer.question.tolerance, conditions: answer.question.colour.kind === 'bare-lab' ? "the trials' own" : 'D65/10' },
+    question: {
+      ...questionJson(answer.question),
+      tolerance: answer.question.tolerance,
+      conditions: answer.question.colour.kind === 'bare-lab' ? "the trials' own" : 'D65/10',
+    },
     candidates: answer.candidates.map((one) => candidateJson(base, one)),
     closest: answer.closest ? candidateJson(base, answer.closest) : null,
     nearestAttested: answer.nearestAttested ? candidateJson(base, answer.nearestAttested) : null,
     rules: best ? rulesJson(base, best.judgement, answer.question) : [],
     wouldChange: best ? whatWouldChange(best.judgement).map((change) => changeSentence(base, change)) : [],
-    settings: answer.question.tolerance === DEFAULT_TOLERANCE ? [] : [`tolerance ${answer.question.tolerance} instead of ${DEFAULT_TOLERANCE}`],
+    settings:
+      answer.question.tolerance === DEFAULT_TOLERANCE ? [] : [`tolerance ${answer.question.tolerance} instead of ${DEFAULT_TOLERANCE}`],
   };
 }
 

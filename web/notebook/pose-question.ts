@@ -40,7 +40,10 @@ export interface PosedQuestion {
 }
 
 /** Understands a typed question against a notebook; every part that cannot be understood is told, none guessed. */
-export function poseQuestion(base: EvidenceBase, typed: TypedQuestion): { readonly question?: PosedQuestion; readonly problems: readonly QuestionProblem[] } {
+export function poseQuestion(
+  base: EvidenceBase,
+  typed: TypedQuestion,
+): { readonly question?: PosedQuestion; readonly problems: readonly QuestionProblem[] } {
   const problems: QuestionProblem[] = [];
   const tell = (part: QuestionProblem['part'], problem: QuestionProblem['problem'], text: string, nearest: readonly string[] = []) => {
     problems.push({ part, problem, typed: text, nearest });
@@ -57,7 +60,10 @@ export function poseQuestion(base: EvidenceBase, typed: TypedQuestion): { readon
   const when = base.spanOfText(typed.when);
   if (!when) {
     const { problem } = parseDate(typed.when);
-    tell('when', typed.when.trim() === '' ? 'missing' : 'unreadable', typed.when, [...(problem?.suggestions ?? []), ...base.find(typed.when, ['period']).is === 'none' ? base.nearestNames(typed.when, ['period']) : []]);
+    tell('when', typed.when.trim() === '' ? 'missing' : 'unreadable', typed.when, [
+      ...(problem?.suggestions ?? []),
+      ...(base.find(typed.when, ['period']).is === 'none' ? base.nearestNames(typed.when, ['period']) : []),
+    ]);
   }
   const fibre = named('fibre', typed.fibre, ['fibre']);
   const wearer = named('wearer', typed.wearer, ['wearer']);

@@ -5,9 +5,22 @@ import { aDyestuff, aNotebook, aWorld } from '../../helpers/a-notebook.ts';
 const row = (status: string, when: string, more = '', region = 'england') =>
   `region: ${region}, when: ${JSON.stringify(when)}, status: ${status}, known-by: text, source: "book"${more ? `, ${more}` : ''}`;
 
-const ask = (rows: readonly string[], { from = 1300, to = from, region = 'england', fibre, dyedHere = false }: {
-  from?: number; to?: number; region?: string; fibre?: string; dyedHere?: boolean;
-} = {}) => {
+const ask = (
+  rows: readonly string[],
+  {
+    from = 1300,
+    to = from,
+    region = 'england',
+    fibre,
+    dyedHere = false,
+  }: {
+    from?: number;
+    to?: number;
+    region?: string;
+    fibre?: string;
+    dyedHere?: boolean;
+  } = {},
+) => {
   const { base } = aNotebook({ ...aWorld, 'dyestuffs/weld.md': aDyestuff('Weld', ...rows) });
   return askDye(base, { dye: 'weld', region, span: { from, to }, dyedHere, ...(fibre === undefined ? {} : { fibre }) });
 };
@@ -56,9 +69,11 @@ describe('standing rule 2, firm claims', () => {
     const { base } = aNotebook({
       ...aWorld,
       'dyestuffs/weld.md': aDyestuff('Weld'),
-      'textiles/hood.md': '---\nkind: textile\nregion: york\nwhen: 1290–1310\nthreads: [{where: weft, fibre: wool, dyes: [weld], tested: found}]\n---\n',
+      'textiles/hood.md':
+        '---\nkind: textile\nregion: york\nwhen: 1290–1310\nthreads: [{where: weft, fibre: wool, dyes: [weld], tested: found}]\n---\n',
     });
-    const at = (fibre?: string) => askDye(base, { dye: 'weld', region: 'england', span: { from: 1300, to: 1300 }, dyedHere: false, ...(fibre ? { fibre } : {}) });
+    const at = (fibre?: string) =>
+      askDye(base, { dye: 'weld', region: 'england', span: { from: 1300, to: 1300 }, dyedHere: false, ...(fibre ? { fibre } : {}) });
     expect(at().dye.standing).toBe('on-cloth');
     expect(at('wool').dye.standing).toBe('on-cloth');
     expect(at('linen').dye.standing).toBe('unrecorded');
@@ -68,7 +83,8 @@ describe('standing rule 2, firm claims', () => {
     const { base } = aNotebook({
       ...aWorld,
       'dyestuffs/weld.md': aDyestuff('Weld'),
-      'textiles/hood.md': '---\nkind: textile\nregion: york\nwhen: 1300\nthreads: [{fibre: wool, dyes: [weld], tested: none-detected}]\n---\n',
+      'textiles/hood.md':
+        '---\nkind: textile\nregion: york\nwhen: 1300\nthreads: [{fibre: wool, dyes: [weld], tested: none-detected}]\n---\n',
     });
     expect(base.claimsOf('weld')).toEqual([]);
   });
@@ -141,7 +157,9 @@ describe('standing rules 6 and 7', () => {
   test('a material without a note or a claim is unrecorded', () => {
     expect(standing([])).toBe('unrecorded');
     const { base } = aNotebook(aWorld);
-    expect(askDye(base, { dye: 'nobody-knows', region: 'england', span: { from: 1, to: 1 }, dyedHere: false }).dye.standing).toBe('unrecorded');
+    expect(askDye(base, { dye: 'nobody-knows', region: 'england', span: { from: 1, to: 1 }, dyedHere: false }).dye.standing).toBe(
+      'unrecorded',
+    );
   });
   test('a claim of another place says nothing', () => expect(standing([row('grown', '1250–1350', '', 'scotland')])).toBe('unrecorded'));
 });

@@ -77,7 +77,8 @@ class NoteChecker {
         this.#refs(record.fibre, ['fibre']);
         this.#refs(record.basedOn, ['text', 'recipe', 'plain']);
         this.#refs(record.follows, ['recipe']);
-        if (record.follows.some(({ text }) => this.#leadsBack(text))) this.#say('reference-loop', 'error', record.follows[0]?.range ?? TOP, [this.#note.id]);
+        if (record.follows.some(({ text }) => this.#leadsBack(text)))
+          this.#say('reference-loop', 'error', record.follows[0]?.range ?? TOP, [this.#note.id]);
         this.#ingredients(record.ingredients);
         break;
       case 'trial':
@@ -126,7 +127,8 @@ class NoteChecker {
         break;
       case 'region':
         [...record.within, ...record.near].forEach((ref) => this.#region(ref));
-        if (this.#base.regions.inCircle.has(this.#note.id)) this.#say('region-loop', 'error', record.within[0]?.range ?? TOP, [this.#note.id]);
+        if (this.#base.regions.inCircle.has(this.#note.id))
+          this.#say('region-loop', 'error', record.within[0]?.range ?? TOP, [this.#note.id]);
         break;
       case 'period':
         this.#region(record.region);
@@ -177,7 +179,8 @@ class NoteChecker {
     const found = this.#base.find(ref.text, kinds);
     if (found.is === 'one') return;
     if (found.is === 'several') this.#say('name-ambiguous', 'error', ref.range, [ref.text, ...found.ids]);
-    else if (this.#base.note(ref.text)) this.#say('reference-wrong-kind', 'error', ref.range, [ref.text, this.#base.note(ref.text)?.record.kind ?? '', kinds.join(', ')]);
+    else if (this.#base.note(ref.text))
+      this.#say('reference-wrong-kind', 'error', ref.range, [ref.text, this.#base.note(ref.text)?.record.kind ?? '', kinds.join(', ')]);
     else this.#say('reference-unknown', 'warning', ref.range, [ref.text, kinds[0] ?? '', ...found.nearest]);
   }
 
@@ -206,7 +209,8 @@ class NoteChecker {
   }
 
   #spectrum(ref: { readonly file: string; readonly range: TextRange } | undefined): void {
-    if (ref && this.#context.hasFile && !this.#context.hasFile(ref.file, this.#note.file)) this.#say('spectrum-missing', 'error', ref.range, [ref.file]);
+    if (ref && this.#context.hasFile && !this.#context.hasFile(ref.file, this.#note.file))
+      this.#say('spectrum-missing', 'error', ref.range, [ref.file]);
   }
 
   #fibreLoop(ref: Ref | undefined): void {

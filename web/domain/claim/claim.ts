@@ -1,8 +1,6 @@
 import type { DateSpan } from '../date/date-span.ts';
 import type { TextRange } from '../diagnostic.ts';
-import type {
-  AvailabilityEntry, Checked, Citation, KnownBy, NoteId, Ref, Status, Sure, WrittenDate,
-} from '../note/note.ts';
+import type { AvailabilityEntry, Checked, Citation, KnownBy, NoteId, Ref, Status, Sure, WrittenDate } from '../note/note.ts';
 import type { RegionId } from '../place/region-tree.ts';
 
 /** One statement of one note about one material, as derived from that note alone; nothing resolved yet. */

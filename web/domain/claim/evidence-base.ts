@@ -159,7 +159,7 @@ export class EvidenceBase {
   /** A fibre and every kind it belongs to, itself first; a circle ends where it closes. */
   fibreLine(fibre: string): readonly string[] {
     const line: string[] = [];
-    for (let id: string | undefined = fibre; id !== undefined && !line.includes(id); ) {
+    for (let id: string | undefined = fibre; id !== undefined && !line.includes(id);) {
       line.push(id);
       const record: Note['record'] | undefined = this.note(id)?.record;
       id = record?.kind === 'fibre' && record.isKindOf ? this.resolve(record.isKindOf.text, ['fibre']) : undefined;

@@ -56,7 +56,8 @@ export function askColour(base: EvidenceBase, colours: SampleColours, question: 
   const byDifference = [...all].sort((a, b) => a.deltaE00 - b.deltaE00 || byId(a, b));
   const closest = byDifference[0];
   const nearestAttested =
-    byDifference.find(({ judgement }) => judgement.verdict === 'attested') ?? byDifference.find(({ judgement }) => judgement.verdict === 'feasible');
+    byDifference.find(({ judgement }) => judgement.verdict === 'attested') ??
+    byDifference.find(({ judgement }) => judgement.verdict === 'feasible');
   return {
     question,
     verdict: candidates[0]?.judgement.verdict ?? 'nothing-near',
@@ -82,10 +83,15 @@ function dyedCandidates(base: EvidenceBase, colours: SampleColours, question: Co
       const nearest = nearestSample(question.colour, group.samples);
       if (!nearest) return [];
       const material = group.other ? question.fibre : judgedFibre(base, recipe, group.samples[0]?.fibre);
-      const judgement = judgeRoute(base, routeOf(base, recipe, material), { ...question, fibre: group.fibre }, {
-        ...(group.other ? { cap: 'on-another-fibre' as const } : {}),
-        ...(question.colourWords && { colourWords: question.colourWords }),
-      });
+      const judgement = judgeRoute(
+        base,
+        routeOf(base, recipe, material),
+        { ...question, fibre: group.fibre },
+        {
+          ...(group.other ? { cap: 'on-another-fibre' as const } : {}),
+          ...(question.colourWords && { colourWords: question.colourWords }),
+        },
+      );
       return [{ judgement, colourFrom: 'measured', ...nearest, samples: group.samples, onAnotherFibre: group.other }];
     });
   });
@@ -116,7 +122,17 @@ function undyedCandidates(base: EvidenceBase, colours: SampleColours, question: 
     const difference = differenceFrom(question.colour, cloth.colour);
     if (!route || !difference) return [];
     const judgement = judgeRoute(base, route, { ...question, fibre: question.fibre ?? cloth.fibre });
-    return [{ judgement, colourFrom: 'undyed', samples: [], colour: cloth.colour, ...difference, closeness: closeness(difference.deltaE00), onAnotherFibre: false }];
+    return [
+      {
+        judgement,
+        colourFrom: 'undyed',
+        samples: [],
+        colour: cloth.colour,
+        ...difference,
+        closeness: closeness(difference.deltaE00),
+        onAnotherFibre: false,
+      },
+    ];
   });
 }
 

@@ -48,7 +48,13 @@ export function dyedRecipes(base: EvidenceBase, colours: SampleColours): readonl
 }
 
 function dyedSample(
-  base: EvidenceBase, colours: SampleColours, note: Note, record: TrialRecord, nth: number, sample: Sample, recipe: string,
+  base: EvidenceBase,
+  colours: SampleColours,
+  note: Note,
+  record: TrialRecord,
+  nth: number,
+  sample: Sample,
+  recipe: string,
 ): DyedSample | undefined {
   const colour = colours.of(sample, note.file);
   if (!colour) return undefined;

@@ -57,19 +57,26 @@ const ON_CLOTH: ReadonlySet<Status> = new Set(['on-cloth', 'cloth-only']);
 
 /** Judges a route at a place and time, worn there or dyed there. */
 export function judgeRoute(
-  base: EvidenceBase, route: Route, question: RouteQuestion, extra: { readonly cap?: Cap; readonly colourWords?: readonly string[] } = {},
+  base: EvidenceBase,
+  route: Route,
+  question: RouteQuestion,
+  extra: { readonly cap?: Cap; readonly colourWords?: readonly string[] } = {},
 ): RouteJudgement {
-  const asked: Asked = { region: question.region, span: question.span, fibreLine: question.fibre === undefined ? [] : base.fibreLine(question.fibre) };
+  const asked: Asked = {
+    region: question.region,
+    span: question.span,
+    fibreLine: question.fibre === undefined ? [] : base.fibreLine(question.fibre),
+  };
   const here = route.materials.map((material) => judgeMaterial(base, material, asked, question.dyedHere));
-  const dyeingPlaceUnknown = !question.dyedHere
-    && here.some(({ material, standing }) => material.role === 'dye' && (standing === 'cloth-only' || standing === 'on-cloth'));
+  const dyeingPlaceUnknown =
+    !question.dyedHere &&
+    here.some(({ material, standing }) => material.role === 'dye' && (standing === 'cloth-only' || standing === 'on-cloth'));
   const materials = dyeingPlaceUnknown
     ? here.map((one) => (one.material.role === 'dye' ? one : judgeMaterial(base, one.material, { ...asked, region: WORLD }, false)))
     : here;
 
-  const standing = materials.length === 0
-    ? 'unrecorded'
-    : materials.reduce<Standing>((worst, one) => worse(worst, one.standing), STANDINGS[0]);
+  const standing =
+    materials.length === 0 ? 'unrecorded' : materials.reduce<Standing>((worst, one) => worse(worst, one.standing), STANDINGS[0]);
   const atWorst = materials.filter((one) => one.standing === standing);
   const witnesses = witnessesFor(base, route.dyes, asked);
   const earned = verdictOf(standing, witnesses.length > 0);
@@ -93,7 +100,8 @@ function judgeMaterial(base: EvidenceBase, material: RouteMaterial, asked: Asked
   const placed = base.claimsOf(material.id);
   const context = { regions: base.regions, everyday: base.isEveryday(material.id), ...(dyedHere ? { without: ON_CLOTH } : {}) };
   const found = standingOf(placed, asked, context);
-  const whole = dyedHere && found.standing === 'unrecorded' ? standingOf(placed, asked, { ...context, without: new Set<Status>() }) : undefined;
+  const whole =
+    dyedHere && found.standing === 'unrecorded' ? standingOf(placed, asked, { ...context, without: new Set<Status>() }) : undefined;
   const clothClaims = whole?.claims.filter((one) => one.firm && one.placed.claim.status === 'cloth-only') ?? [];
   const onlyAsCloth = clothClaims.length > 0;
   return {
@@ -111,7 +119,10 @@ function weakestClasses(atWorst: readonly JudgedMaterial[]): readonly EvidenceCl
   const counted = atWorst
     .filter(({ everyday }) => !everyday)
     .map(({ carriedBy }) => independentClasses(carriedBy.map(({ placed }): Claim => placed.claim)));
-  return counted.reduce<readonly EvidenceClass[] | undefined>((least, one) => (least && least.length <= one.length ? least : one), undefined) ?? [];
+  return (
+    counted.reduce<readonly EvidenceClass[] | undefined>((least, one) => (least && least.length <= one.length ? least : one), undefined) ??
+    []
+  );
 }
 
 /** The colour-words one of whose meanings names a dyestuff of the route. */

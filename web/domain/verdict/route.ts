@@ -59,7 +59,10 @@ export function routeOf(base: EvidenceBase, recipe: NoteId, fibre: string | unde
     id: recipe,
     recipe,
     materials: [...materials.values()],
-    dyes: [...materials.values()].filter(({ role }) => role === 'dye').map(({ id }) => id).sort(),
+    dyes: [...materials.values()]
+      .filter(({ role }) => role === 'dye')
+      .map(({ id }) => id)
+      .sort(),
     ...(fibre === undefined ? {} : { fibre }),
     inCircle,
   };

@@ -23,7 +23,12 @@ export interface RuleFinding {
  * @param concerned materials and colour-words of the route.
  * @param wearer undefined when nobody was asked about: every rule then only touches others.
  */
-export function rulesFor(base: EvidenceBase, concerned: ReadonlySet<string>, asked: Asked, wearer: string | undefined): readonly RuleFinding[] {
+export function rulesFor(
+  base: EvidenceBase,
+  concerned: ReadonlySet<string>,
+  asked: Asked,
+  wearer: string | undefined,
+): readonly RuleFinding[] {
   const line = wearer === undefined ? new Set<string>() : base.wearerLine(wearer);
   const names = (refs: readonly Ref[]) => refs.map(({ text }) => base.resolve(text, ['wearer']));
   return base.ofKind('rule').flatMap(({ id, record }): RuleFinding[] => {

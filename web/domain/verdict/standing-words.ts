@@ -2,7 +2,17 @@ import type { Status } from '../note/note.ts';
 
 /** How a material stands at a place and time, best first: the order in which a route takes its worst. */
 export const STANDINGS = [
-  'local', 'imported', 'cloth-only', 'on-cloth', 'perhaps', 'nearby', 'contested', 'unrecorded', 'no-longer', 'not-yet', 'absent',
+  'local',
+  'imported',
+  'cloth-only',
+  'on-cloth',
+  'perhaps',
+  'nearby',
+  'contested',
+  'unrecorded',
+  'no-longer',
+  'not-yet',
+  'absent',
 ] as const;
 export type Standing = (typeof STANDINGS)[number];
 
@@ -19,7 +29,14 @@ export const worse = (a: Standing, b: Standing): Standing => (STANDINGS.indexOf(
 
 /** What can be said of a colour, best first: the table order. */
 export const VERDICTS = [
-  'attested', 'attested-as-cloth', 'feasible', 'plausible', 'disputed', 'unsupported', 'out-of-period', 'contradicted',
+  'attested',
+  'attested-as-cloth',
+  'feasible',
+  'plausible',
+  'disputed',
+  'unsupported',
+  'out-of-period',
+  'contradicted',
 ] as const;
 export type Verdict = (typeof VERDICTS)[number];
 

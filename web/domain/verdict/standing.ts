@@ -38,7 +38,12 @@ export function standingOf(placed: readonly PlacedClaim[], asked: Asked, context
   const firm = claims.filter((one) => one.firm);
   const origins = ORIGINS.filter((origin) => firm.some((one) => originOfJudged(one) === origin));
   const result = (standing: Standing, carriedBy: readonly JudgedClaim[]): MaterialStanding => ({
-    standing, origins, carriedBy, claims, everyday: context.everyday, nearest: nearestOf(claims),
+    standing,
+    origins,
+    carriedBy,
+    claims,
+    everyday: context.everyday,
+    nearest: nearestOf(claims),
   });
 
   if (context.everyday) return { ...result('local', firm), origins: ['local', ...origins.filter((origin) => origin !== 'local')] };
@@ -48,7 +53,11 @@ export function standingOf(placed: readonly PlacedClaim[], asked: Asked, context
   if (clash.length > 0) return result('contested', clash);
 
   const best = origins[0];
-  if (best) return result(best, firm.filter((one) => originOfJudged(one) === best));
+  if (best)
+    return result(
+      best,
+      firm.filter((one) => originOfJudged(one) === best),
+    );
 
   const throughout = absences.filter(({ time }) => time === 'throughout');
   if (throughout.length > 0) return result('absent', throughout);
@@ -63,11 +72,17 @@ export function standingOf(placed: readonly PlacedClaim[], asked: Asked, context
   const speaking = positive.filter((one) => one.hard && one.speaks);
   const first = extreme(speaking, (one) => outerOf(one.placed.span).from, -1);
   if (first.length > 0 && first.some(({ time, placed: p }) => time === 'later' && p.claim.startKnown)) {
-    return result('not-yet', first.filter(({ placed: p }) => p.claim.startKnown));
+    return result(
+      'not-yet',
+      first.filter(({ placed: p }) => p.claim.startKnown),
+    );
   }
   const last = extreme(speaking, (one) => outerOf(one.placed.span).to, 1);
   if (last.length > 0 && last.some(({ time, placed: p }) => time === 'earlier' && p.claim.endKnown)) {
-    return result('no-longer', last.filter(({ placed: p }) => p.claim.endKnown));
+    return result(
+      'no-longer',
+      last.filter(({ placed: p }) => p.claim.endKnown),
+    );
   }
   return result('unrecorded', []);
 }
@@ -80,8 +95,13 @@ const touches = ({ time }: JudgedClaim): boolean => time === 'throughout' || tim
 /** An absence that can settle something: not doubtful, of the place itself or all around it, and of the asked fibre. */
 function isSettledAbsence(one: JudgedClaim): boolean {
   const { status, sure } = one.placed.claim;
-  return status === 'absent' && sure !== 'doubtful' && (one.place === 'here' || one.place === 'around') && one.onFibre
-    && (one.time === 'throughout' || one.time === 'part');
+  return (
+    status === 'absent' &&
+    sure !== 'doubtful' &&
+    (one.place === 'here' || one.place === 'around') &&
+    one.onFibre &&
+    (one.time === 'throughout' || one.time === 'part')
+  );
 }
 
 /** Rule 1: firm claims of local or imported and absences whose cores meet each other inside the asked span. */
@@ -113,8 +133,8 @@ function isNearInTime(one: JudgedClaim, { span }: Asked): boolean {
 
 /** Rule 5 (b): somewhere around, or in a neighbouring region, at the time itself. */
 const isNearInPlace = (one: JudgedClaim): boolean =>
-  (one.time === 'throughout' || one.time === 'part')
-  && (one.place === 'neighbour' || (one.place === 'around' && one.placed.extent === 'somewhere'));
+  (one.time === 'throughout' || one.time === 'part') &&
+  (one.place === 'neighbour' || (one.place === 'around' && one.placed.extent === 'somewhere'));
 
 /** The claims whose bound lies farthest to one side; an open bound is farthest. */
 function extreme(claims: readonly JudgedClaim[], boundOf: (one: JudgedClaim) => Bound, side: -1 | 1): readonly JudgedClaim[] {
@@ -126,7 +146,9 @@ function extreme(claims: readonly JudgedClaim[], boundOf: (one: JudgedClaim) => 
 function nearestOf(claims: readonly JudgedClaim[]): MaterialStanding['nearest'] {
   const speaking = claims.filter((one) => one.speaks && one.hard && isPositive(one.placed.claim));
   const closest = (time: 'later' | 'earlier') =>
-    speaking.filter((one) => one.time === time).reduce<JudgedClaim | undefined>((best, one) => (best && best.gapYears <= one.gapYears ? best : one), undefined);
+    speaking
+      .filter((one) => one.time === time)
+      .reduce<JudgedClaim | undefined>((best, one) => (best && best.gapYears <= one.gapYears ? best : one), undefined);
   const before = closest('earlier');
   const after = closest('later');
   return { ...(before && { before }), ...(after && { after }) };

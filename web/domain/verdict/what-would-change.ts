@@ -40,7 +40,12 @@ export function whatWouldChange({ standing, weakest, materials, witnesses, route
     case 'no-longer':
       return each('a-later-record');
     case 'absent':
-      return materials.filter(({ standing: one }) => one === 'absent').map((one): Change =>
-        one.onlyAsCloth ? { kind: 'dyeing-there', material: one.material.id } : { kind: 'the-absence-overturned', material: one.material.id });
+      return materials
+        .filter(({ standing: one }) => one === 'absent')
+        .map((one): Change =>
+          one.onlyAsCloth
+            ? { kind: 'dyeing-there', material: one.material.id }
+            : { kind: 'the-absence-overturned', material: one.material.id },
+        );
   }
 }

@@ -22,8 +22,10 @@ export interface Witness {
 export function witnessesFor(base: EvidenceBase, dyes: readonly string[], asked: Asked): readonly Witness[] {
   if (dyes.length === 0) return [];
   const wanted = [...new Set(dyes)].sort().join('\n');
-  const sameDyes = (refs: readonly Ref[]) => [...new Set(refs.map(({ text }) => base.resolve(text, ['dyestuff'])))].sort().join('\n') === wanted;
-  const fits = (fibres: readonly Ref[]) => asked.fibreLine.length === 0 || fibres.some(({ text }) => isKin(base, base.resolve(text, ['fibre']), asked));
+  const sameDyes = (refs: readonly Ref[]) =>
+    [...new Set(refs.map(({ text }) => base.resolve(text, ['dyestuff'])))].sort().join('\n') === wanted;
+  const fits = (fibres: readonly Ref[]) =>
+    asked.fibreLine.length === 0 || fibres.some(({ text }) => isKin(base, base.resolve(text, ['fibre']), asked));
   const seen = (region: Ref | undefined, when: WrittenDate | undefined) => seenFrom(base, region, when, asked);
 
   const fromTextiles = base.ofKind('textile').flatMap(({ id, record }): Witness[] => {
@@ -46,7 +48,10 @@ function isKin(base: EvidenceBase, fibre: string, { fibreLine }: Asked): boolean
 }
 
 function seenFrom(
-  base: EvidenceBase, region: Ref | undefined, when: Note['reviewBy'], asked: Asked,
+  base: EvidenceBase,
+  region: Ref | undefined,
+  when: Note['reviewBy'],
+  asked: Asked,
 ): Pick<Witness, 'place' | 'time'> | undefined {
   const at = region && base.regionId(region.text);
   const span = base.spanOf(when);

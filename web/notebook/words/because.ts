@@ -5,7 +5,7 @@ import type { DyeAnswer } from '../../domain/verdict/ask-dye.ts';
 import type { JudgedMaterial, RouteJudgement, RouteQuestion } from '../../domain/verdict/judge-route.ts';
 import type { Change } from '../../domain/verdict/what-would-change.ts';
 import type { RuleFinding } from '../../domain/verdict/rules-for.ts';
-import { shortClaim, titleOf } from './claim-line.ts';
+import { inSentence, shortClaim, titleOf } from './claim-line.ts';
 import { classWords, originWords, verdictWords } from './verdict-words.ts';
 
 /** ΔE00 as people read it: one decimal. */
@@ -38,36 +38,43 @@ export function becauseOfDye(base: EvidenceBase, answer: DyeAnswer): readonly st
 /** "Madder on alum (wool)", "fleece grey (Wool)". */
 export const nameOf = (base: EvidenceBase, { judgement: { route } }: Candidate): string => titleOf(base, route.recipe ?? route.id);
 
-/** Why a route has its verdict: its weakest materials, its witnesses, and what was taken into account. */
+/** Why a route has its verdict: first one plain sentence, then what it rests on and what was taken into account. */
 export function becauseOfRoute(base: EvidenceBase, judgement: RouteJudgement, question: RouteQuestion): readonly string[] {
   const sentences: string[] = [];
+  const wasToHand = ['local', 'imported', 'on-cloth'].includes(judgement.standing);
   const weakest = judgement.materials.filter(({ material }) => judgement.weakest.includes(material.id));
-  const telling = weakest.filter(({ everyday }) => !everyday);
-  for (const one of telling.length > 0 ? telling : weakest.slice(0, 1)) sentences.push(standingSentence(base, one, question));
+  const telling = (wasToHand ? judgement.materials : weakest).filter(({ everyday }) => !everyday).sort(dyesFirst);
   if (judgement.materials.length === 0) sentences.push('The recipe names no material, so nothing can be judged.');
-  if (['local', 'imported', 'on-cloth'].includes(judgement.standing) && judgement.route.dyes.length > 0)
-    sentences.push(witnessSentence(base, judgement));
+  if (wasToHand && judgement.route.dyes.length > 0) sentences.push(witnessSentence(base, judgement));
+  for (const one of telling.length > 0 ? telling : weakest.slice(0, 1)) sentences.push(standingSentence(base, one, question));
   if (judgement.cappedBy === 'on-another-fibre')
     sentences.push('The trial was dyed on another fibre of the same class, so plausible is the best it can be.');
   if (judgement.cappedBy === 'predicted') sentences.push('The colour is predicted, not dyed, so plausible is the best it can be.');
   if (judgement.dyeingPlaceUnknown) {
     sentences.push(
-      'The dyeing place is unknown: it came dyed, so mordant, helpers and fibre were judged for the whole world at that date.',
+      'Where it was dyed is unknown: it came dyed, so mordant, helpers and fibre were judged for the whole world at that date.',
     );
   }
   if (judgement.classes.length > 0) {
     const count = judgement.classes.length;
+    const behind = weakest.filter(({ everyday }) => !everyday).map(({ material }) => inSentence(base, material.id));
     sentences.push(
-      `${count} independent ${count === 1 ? 'class' : 'classes'} of evidence: ${judgement.classes.map((one) => classWords[one]).join(', ')}.`,
+      `${count === 1 ? 'One independent class' : `${count} independent classes`} of evidence behind ${listed(behind)}: ${judgement.classes.map((one) => classWords[one]).join(', ')}.`,
     );
   }
   for (const one of judgement.materials) if (one.subSpans.length > 1) sentences.push(subSpanSentence(base, one));
   for (const { id, usedInstead } of judgement.route.materials) {
     if (usedInstead !== undefined)
-      sentences.push(`${titleOf(base, usedInstead)} stands in for ${titleOf(base, id)}, which is what was judged.`);
+      sentences.push(`${titleOf(base, usedInstead)} stands in for ${inSentence(base, id)}, which is what was judged.`);
   }
   return sentences;
 }
+
+const dyesFirst = (a: JudgedMaterial, b: JudgedMaterial): number => Number(b.material.role === 'dye') - Number(a.material.role === 'dye');
+
+/** "madder", "madder and weld", "madder, weld and woad". */
+const listed = (names: readonly string[]): string =>
+  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 
 /** One sentence on how one material stands, with the claim that says so. */
 export function standingSentence(base: EvidenceBase, one: JudgedMaterial, question: RouteQuestion): string {
@@ -81,7 +88,7 @@ export function standingSentence(base: EvidenceBase, one: JudgedMaterial, questi
     case 'local':
       return one.everyday ? `${name} is an everyday material and needs no evidence.` : `${name} was to hand: ${by}.${beside}`;
     case 'imported':
-      return `${name} came in as dyestuff or mordant: ${by}.${beside}`;
+      return `${name} was imported: ${by}.${beside}`;
     case 'cloth-only':
       return `${name} is known there only in finished cloth: ${by}.${beside}`;
     case 'on-cloth':
@@ -92,18 +99,18 @@ export function standingSentence(base: EvidenceBase, one: JudgedMaterial, questi
       return `${name} is recorded nearby, in time or place: ${by}.`;
     case 'contested': {
       const against = one.carriedBy.find(({ placed }) => placed.claim.status === 'absent');
-      return `The notes disagree on ${name}. For it: ${by}. Against it: ${against ? shortClaim(base, against) : 'an absence'}.`;
+      return `The notes disagree on ${inSentence(base, one.material.id)}. For it: ${by}. Against it: ${against ? shortClaim(base, against) : 'an absence'}.`;
     }
     case 'not-yet':
-      return `Not yet: the notes first have ${name} in ${by}.`;
+      return `Not yet: the notes first have ${inSentence(base, one.material.id)} in ${by}.`;
     case 'no-longer':
-      return `No longer: the notes last have ${name} in ${by}.`;
+      return `No longer: the notes last have ${inSentence(base, one.material.id)} in ${by}.`;
     case 'absent':
       return one.onlyAsCloth
         ? `${name} came only as finished cloth (${by}), so it was not dyed there.`
         : `${name} is known to have been absent: ${by}.`;
     case 'unrecorded':
-      return `Nothing in the notes puts ${name} in ${where} in ${formatYears(question.span)}.${nearestText(base, one)}`;
+      return `Nothing in the notes puts ${inSentence(base, one.material.id)} in ${where} in ${formatYears(question.span)}.${nearestText(base, one)}`;
   }
 }
 
@@ -116,39 +123,40 @@ function nearestText(base: EvidenceBase, { nearest: { before, after }, claims }:
 }
 
 function witnessSentence(base: EvidenceBase, { witnesses, route }: RouteJudgement): string {
-  const dyes = route.dyes.map((dye) => titleOf(base, dye)).join(' with ');
+  const dyes = listed(route.dyes.map((dye) => inSentence(base, dye)));
+  const fibre = route.fibre === undefined ? '' : ` on ${inSentence(base, route.fibre)}`;
   const first = witnesses[0];
-  if (!first) return `No textile or text in these notes shows exactly ${dyes} on that fibre there and then.`;
+  if (!first) return `Everything was to hand, but no textile or text in these notes shows exactly ${dyes}${fibre} there and then.`;
   const more = witnesses.length > 1 ? ` and ${witnesses.length - 1} more` : '';
-  return `Shown by ${titleOf(base, first.note)}${first.where === undefined ? '' : ` (${first.where})`}${more}.`;
+  return `${dyes.charAt(0).toUpperCase()}${dyes.slice(1)}${fibre} is recorded there and then: ${titleOf(base, first.note)}${first.where === undefined ? '' : `, ${first.where}`}${more}.`;
 }
 
 function subSpanSentence(base: EvidenceBase, one: JudgedMaterial): string {
   const parts = one.subSpans.map(({ from, to, standing }) => `${standing} ${formatYears({ from, to })}`);
-  return `Over the asked years ${titleOf(base, one.material.id)} changes: ${parts.join(', ')}.`;
+  return `Over the asked years ${inSentence(base, one.material.id)} changes: ${parts.join(', ')}.`;
 }
 
 /** What would change a verdict, one sentence each. */
 export function changeSentence(base: EvidenceBase, change: Change): string {
   switch (change.kind) {
     case 'a-witness':
-      return `A textile or text with exactly ${change.dyes.map((dye) => titleOf(base, dye)).join(' and ')} on that fibre, there and then, would make it attested.`;
+      return `A textile or text with exactly ${listed(change.dyes.map((dye) => inSentence(base, dye)))} on that fibre, there and then, would make it attested.`;
     case 'a-firm-claim':
-      return `A firm record of ${titleOf(base, change.material)} for the place and date itself (analysis, remains, text, trade or law, without doubt) would raise it.`;
+      return `A firm record of ${inSentence(base, change.material)} for the place and date itself (analysis, remains, text, trade or law, without doubt) would raise it.`;
     case 'the-dispute-settled':
-      return `It changes when the dispute over ${titleOf(base, change.material)} is settled: one of the two claims withdrawn, dated or doubted.`;
+      return `It changes when the dispute over ${inSentence(base, change.material)} is settled: one of the two claims withdrawn, dated or doubted.`;
     case 'an-earlier-record':
-      return `An earlier dated record of ${titleOf(base, change.material)} would change it.`;
+      return `An earlier dated record of ${inSentence(base, change.material)} would change it.`;
     case 'a-later-record':
-      return `A later dated record of ${titleOf(base, change.material)} would change it.`;
+      return `A later dated record of ${inSentence(base, change.material)} would change it.`;
     case 'the-absence-overturned':
-      return `A firm record of ${titleOf(base, change.material)} inside the absence would make it disputed.`;
+      return `A firm record of ${inSentence(base, change.material)} inside the absence would make it disputed.`;
     case 'a-trial-on-the-fibre':
       return 'A trial on the asked fibre itself would lift the limit.';
     case 'a-trial':
       return 'A trial that was really dyed would lift the limit.';
     case 'dyeing-there':
-      return `Evidence that ${titleOf(base, change.material)} came there as dyestuff, not only as cloth, would change it.`;
+      return `Evidence that ${inSentence(base, change.material)} came there as dyestuff, not only as cloth, would change it.`;
   }
 }
 

@@ -36,6 +36,18 @@ export function titleOf(base: EvidenceBase, id: string): string {
   return base.note(id)?.title ?? id;
 }
 
+/**
+ * A title inside a sentence: a common noun begins small, an adjective of a place or people keeps its capital.
+ */
+export function inSentence(base: EvidenceBase, id: string): string {
+  const title = titleOf(base, id);
+  return PROPER.test(title) ? title : title.charAt(0).toLowerCase() + title.slice(1);
+}
+
+/** Adjectives of places and people that stand first in names of dyestuffs and keep their capital in English. */
+const PROPER =
+  /^(?:American|Armenian|Polish|Indian|Japanese|Chinese|Asian|European|Mexican|Persian|Pacific|Prussian|Saxon|Turkey|St\b|Amur|Canada|Northern\b(?= [A-Z])|[A-Z]{2})/;
+
 /** "key, locator; key". */
 export const sourceText = (sources: readonly Citation[]): string =>
   sources.map(({ key, locator }) => (locator === undefined ? key : `${key}, ${locator}`)).join('; ');

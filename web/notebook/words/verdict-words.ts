@@ -19,7 +19,7 @@ export const verdictWords = {
 /** How a material stands, after "stands". */
 export const standingWords = {
   local: 'to hand there',
-  imported: 'brought in as dyestuff',
+  imported: 'imported',
   'cloth-only': 'known there only in finished cloth',
   'on-cloth': 'found on cloth there',
   perhaps: 'perhaps to hand',

@@ -1,0 +1,86 @@
+import { css } from 'lit';
+
+export const styles = css`
+  :host {
+    display: block;
+    min-block-size: 100vh;
+    background: var(--tg-ground);
+    color: var(--tg-ink);
+  }
+  header,
+  main,
+  footer {
+    max-inline-size: 76rem;
+    margin-inline: auto;
+    padding-inline: clamp(var(--tg-space-4), 4vw, var(--tg-space-7));
+  }
+  header {
+    display: flex;
+    flex-wrap: wrap;
+    gap: var(--tg-space-2) var(--tg-space-6);
+    align-items: baseline;
+    padding-block: var(--tg-space-4);
+  }
+  .name {
+    margin: 0;
+    font: 600 var(--tg-type-1) / 1.2 var(--tg-font-reading);
+  }
+  nav ul {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0 var(--tg-space-4);
+    margin: 0;
+    padding: 0;
+    list-style: none;
+    font: var(--tg-type-base) / 1.3 var(--tg-font-label);
+  }
+  nav a {
+    display: inline-flex;
+    align-items: center;
+    min-block-size: var(--tg-touch);
+    color: inherit;
+    text-decoration: none;
+  }
+  nav a:hover {
+    text-decoration: underline;
+    text-underline-offset: 0.3em;
+  }
+  nav a[aria-current] {
+    font-weight: 700;
+    text-decoration: underline;
+    text-decoration-thickness: 2px;
+    text-underline-offset: 0.35em;
+  }
+  a:focus-visible {
+    outline: var(--tg-focus-width) solid var(--tg-focus);
+    outline-offset: var(--tg-focus-gap);
+  }
+  main {
+    padding-block: var(--tg-space-4) var(--tg-space-8);
+    font: var(--tg-type-base) / var(--tg-leading-reading) var(--tg-font-reading);
+  }
+  footer {
+    padding-block: var(--tg-space-4) var(--tg-space-6);
+    font: var(--tg-type-small) / 1.5 var(--tg-font-label);
+    color: var(--tg-ink-quiet);
+  }
+  @media print {
+    header,
+    footer {
+      padding: 0;
+    }
+    nav {
+      display: none;
+    }
+    .name {
+      font-size: 9pt;
+    }
+    main {
+      padding: 0;
+    }
+    footer p {
+      margin: 2mm 0 0;
+      font-size: 7.5pt;
+    }
+  }
+`;

@@ -1,0 +1,107 @@
+import { html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { type Address, addressOf, questionOf, readAddress, settingsOf, type View } from '../../notebook/address.ts';
+import type { Engine, NotebookSize } from '../../notebook/engine.ts';
+import type { QuestionChangeEvent } from '../ask/question-change-event.ts';
+import '../ask/tg-ask.ts';
+import { styles } from './tg-app.styles.ts';
+
+/** The views that stand, in the order of the heading. */
+const STANDING: readonly (readonly [View, string])[] = [['ask', 'Ask']];
+
+/** What the page asks when it is opened without an address. */
+const FIRST_QUESTION = { colour: '45,45,28', region: 'hanse-towns', when: 'c. 1370', fibre: 'wool', wearer: 'merchant' } as const;
+
+/**
+ * @summary The whole page: the heading, the views, and the view the address names.
+ * @csspart views - The list of views.
+ */
+@customElement('tg-app')
+export class TgApp extends LitElement {
+  static override styles = styles;
+
+  /** Where the notebook is. */
+  @property({ attribute: false }) engine?: Engine;
+
+  @state() private address: Address = readAddress(globalThis.location.hash);
+  @state() private size?: NotebookSize;
+  @state() private fault = '';
+  @state() private version = 0;
+
+  override connectedCallback() {
+    super.connectedCallback();
+    globalThis.addEventListener('hashchange', this.#follow);
+    globalThis.addEventListener('keydown', this.#key);
+  }
+
+  override disconnectedCallback() {
+    super.disconnectedCallback();
+    globalThis.removeEventListener('hashchange', this.#follow);
+    globalThis.removeEventListener('keydown', this.#key);
+  }
+
+  /** Says that the notebook is open. */
+  opened(size: NotebookSize) {
+    this.size = size;
+    this.version += 1;
+  }
+
+  /** Says why the notebook could not be opened. */
+  failed(fault: string) {
+    this.fault = fault;
+  }
+
+  override render() {
+    return html`
+      <header>
+        <p class="name">Tenterground</p>
+        <nav aria-label="Views">
+          <ul part="views">
+            ${STANDING.map(
+              ([view, title]) =>
+                html`<li>
+                  <a href=${`#/${view}`} aria-current=${this.address.view === view ? 'page' : nothing}>${title}</a>
+                </li>`,
+            )}
+          </ul>
+        </nav>
+      </header>
+      <main>${this.#view()}</main>
+      <footer>
+        ${this.size ? html`<p>Wadholm Quay, the demonstration notebook: ${this.size.notes} notes. Its people, trials and measurements are invented.</p>` : nothing}
+      </footer>
+    `;
+  }
+
+  #view() {
+    if (this.fault !== '') return html`<p role="alert">The notebook could not be opened: ${this.fault}. Reload the page to try again.</p>`;
+    if (!this.size) return html`<p role="status">Opening the notebook.</p>`;
+    const asked = Object.keys(this.address.settings).length > 0 ? questionOf(this.address) : FIRST_QUESTION;
+    return html`<tg-ask .engine=${this.engine} .question=${asked} .version=${this.version} @tg-question-change=${this.#asked}></tg-ask>`;
+  }
+
+  readonly #follow = () => {
+    this.address = readAddress(globalThis.location.hash);
+  };
+
+  readonly #key = (event: KeyboardEvent) => {
+    const typing = event
+      .composedPath()
+      .some((one) => one instanceof HTMLInputElement || one instanceof HTMLSelectElement || one instanceof HTMLTextAreaElement);
+    if (typing || event.ctrlKey || event.metaKey || event.altKey) return;
+    if (event.key === 'p' || event.key === 'P') globalThis.print();
+  };
+
+  #asked(event: QuestionChangeEvent) {
+    // A dragged year replaces the address: going back leads to the question before, not to every year between.
+    const next = addressOf({ view: 'ask', settings: settingsOf(event.detail.question) });
+    globalThis.history.replaceState(undefined, '', next);
+    this.#follow();
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tg-app': TgApp;
+  }
+}

@@ -1,0 +1,59 @@
+import type { Choice, ChoicesView } from '../../notebook/views/choices-view.ts';
+import type { QuestionProblem, TypedQuestion } from '../../notebook/pose-question.ts';
+
+/** A word of the question that can be opened. */
+export type QuestionPart = 'subject' | 'act' | 'fibre' | 'region' | 'when' | 'wearer';
+
+/** The years the thread can be drawn along. Our choice: from the Hallstatt textiles to the first synthetic dyes. */
+export const YEARS = { from: -800, to: 1900 } as const;
+
+/** The words of the question as they stand in the sentence. */
+export function questionWords(question: TypedQuestion, choices: ChoicesView | undefined): Readonly<Record<QuestionPart, string>> {
+  const title = (list: readonly Choice[] | undefined, id: string) => list?.find((one) => one.id === id)?.title ?? id;
+  return {
+    subject: subjectWord(question, choices),
+    act: question.dyedHere === true ? 'dyed' : 'worn',
+    fibre: question.fibre === undefined ? 'any fibre' : title(choices?.fibres, question.fibre).toLowerCase(),
+    region: question.region === '' ? 'a place' : title(choices?.regions, question.region),
+    when: question.when === '' ? 'a date' : question.when,
+    wearer: question.wearer === undefined ? 'anyone' : withArticle(title(choices?.wearers, question.wearer).toLowerCase()),
+  };
+}
+
+function subjectWord({ colour, dye }: TypedQuestion, choices: ChoicesView | undefined): string {
+  if (dye !== undefined) return choices?.dyestuffs.find((one) => one.id === dye)?.title.toLowerCase() ?? dye;
+  if (colour === undefined) return 'a colour';
+  const cloth = choices?.cloths.find((one) => one.id === colour || one.lab === colour);
+  return cloth ? `the colour of ${cloth.title.charAt(0).toLowerCase()}${cloth.title.slice(1)}` : colour;
+}
+
+/** The year the thread stands at: the first year of digits in the date, held inside the range. */
+export function threadYear(when: string): number {
+  const found = /-?\d{3,4}/.exec(when);
+  const year = found ? Number(found[0]) : 1370;
+  return Math.min(YEARS.to, Math.max(YEARS.from, year));
+}
+
+const PART_OF: Readonly<Record<QuestionProblem['part'], QuestionPart>> = {
+  colour: 'subject',
+  dye: 'subject',
+  region: 'region',
+  when: 'when',
+  fibre: 'fibre',
+  wearer: 'wearer',
+  tolerance: 'subject',
+};
+
+/** A problem in a sentence, with what to write instead. */
+export function problemSentence({ part, problem, typed, nearest }: QuestionProblem): string {
+  const near =
+    nearest.length > 0
+      ? ` ${problem === 'ambiguous' ? 'It fits' : problem === 'unreadable' ? 'Write for example' : 'The nearest known'}: ${nearest.join(', ')}.`
+      : '';
+  const name = { subject: 'colour', act: 'act', fibre: 'fibre', region: 'place', when: 'date', wearer: 'wearer' }[PART_OF[part]];
+  if (problem === 'missing') return `Choose a ${name}.`;
+  if (problem === 'ambiguous') return `“${typed}” names more than one ${name}.${near}`;
+  return problem === 'unreadable' ? `“${typed}” cannot be read as a ${name}.${near}` : `This notebook knows no ${name} “${typed}”.${near}`;
+}
+
+const withArticle = (noun: string): string => `${/^[aeiou]/.test(noun) ? 'an' : 'a'} ${noun}`;

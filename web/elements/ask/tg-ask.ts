@@ -1,0 +1,90 @@
+import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { Engine } from '../../notebook/engine.ts';
+import type { TypedQuestion } from '../../notebook/pose-question.ts';
+import type { AnswerOrProblems, AnswerView } from '../../notebook/views/answer-view.ts';
+import type { ChoicesView } from '../../notebook/views/choices-view.ts';
+import { LatestTask } from '../shared/latest-task.ts';
+import '../answer/tg-answer.ts';
+import './tg-question.ts';
+
+/**
+ * @summary Asks whether a colour or dyestuff is plausible at a place and date, and shows the answer.
+ * @csspart print - The button that prints the answer.
+ */
+@customElement('tg-ask')
+export class TgAsk extends LitElement {
+  static override styles = css`
+    :host {
+      display: block;
+    }
+    button {
+      font: var(--tg-type-base) / 1.3 var(--tg-font-label);
+      color: inherit;
+      background: none;
+      border: 1px solid var(--tg-edge);
+      border-radius: 2px;
+      padding: var(--tg-space-2) var(--tg-space-4);
+      min-block-size: var(--tg-touch);
+      cursor: pointer;
+    }
+    button:focus-visible {
+      outline: var(--tg-focus-width) solid var(--tg-focus);
+      outline-offset: var(--tg-focus-gap);
+    }
+    @media print {
+      button {
+        display: none;
+      }
+    }
+  `;
+
+  /** Where the notebook is. */
+  @property({ attribute: false }) engine?: Engine;
+  /** The question; an address holds it. */
+  @property({ attribute: false }) question: TypedQuestion = { region: '', when: '' };
+  /** Grows when the notebook changes, so that the answer is found anew. */
+  @property({ type: Number }) version = 0;
+
+  @state() private choices?: ChoicesView;
+  @state() private result?: AnswerOrProblems;
+  /** The last answer stays on the table while a new one is found or a word is being mended. */
+  @state() private shown?: AnswerView;
+
+  readonly #answering = new LatestTask<AnswerOrProblems>((result) => {
+    this.result = result;
+    if ('answer' in result) this.shown = result.answer;
+  });
+  readonly #choosing = new LatestTask<ChoicesView>((choices) => (this.choices = choices));
+
+  override willUpdate(changed: PropertyValues<this>) {
+    if (!this.engine) return;
+    if (changed.has('engine') || changed.has('version')) this.#choosing.run(this.engine.choices());
+    if (changed.has('engine') || changed.has('version') || changed.has('question')) this.#answering.run(this.engine.answer(this.question));
+  }
+
+  override render() {
+    const problems = this.result && 'problems' in this.result ? this.result.problems : [];
+    return html`
+      <tg-question
+        .question=${this.question}
+        .choices=${this.choices}
+        .reading=${this.shown?.reading ?? ''}
+        .askedHex=${problems.length === 0 ? (this.shown?.askedHex ?? '') : ''}
+        .problems=${problems}
+      ></tg-question>
+      ${
+        this.shown && problems.length === 0
+          ? html`<tg-answer .answer=${this.shown}></tg-answer>
+              <button type="button" part="print" @click=${() => globalThis.print()}>Print this answer on one page (key P)</button>`
+          : nothing
+      }
+    `;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tg-ask': TgAsk;
+  }
+}
