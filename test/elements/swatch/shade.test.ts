@@ -1,0 +1,33 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { linearOf, shade } from '../../../web/elements/swatch/shade.ts';
+
+const hexes = fc.integer({ min: 0, max: 0xffffff }).map((n) => `#${n.toString(16).padStart(6, '0')}`);
+
+describe('shade', () => {
+  test('nought leaves the colour as it is', () => {
+    fc.assert(fc.property(hexes, (hex) => shade(hex, 0) === hex));
+  });
+
+  test('light and shadow of one strength cancel out, up to the step of a screen', () => {
+    fc.assert(
+      fc.property(hexes, fc.double({ min: 0.02, max: 0.3, noNaN: true }), (hex, k) => {
+        const middle = linearOf(hex) ?? [0, 0, 0];
+        const lit = linearOf(shade(hex, k)) ?? [0, 0, 0];
+        const dim = linearOf(shade(hex, -k)) ?? [0, 0, 0];
+        // A step of 1/255 of the screen is at most 0.009 in linear light.
+        for (const i of [0, 1, 2] as const) expect(Math.abs((lit[i] + dim[i]) / 2 - middle[i])).toBeLessThan(0.005);
+      }),
+    );
+  });
+
+  test('a middling colour really gets lighter and darker', () => {
+    expect(linearOf(shade('#a63d2b', 0.1))?.[0]).toBeGreaterThan(linearOf('#a63d2b')?.[0] ?? 1);
+    expect(linearOf(shade('#a63d2b', -0.1))?.[0]).toBeLessThan(linearOf('#a63d2b')?.[0] ?? 0);
+  });
+
+  test('white has no room, and what is no colour stays as it is', () => {
+    expect(shade('#ffffff', 0.2)).toBe('#ffffff');
+    expect(shade('madder', 0.2)).toBe('madder');
+  });
+});
