@@ -84,7 +84,7 @@ export const colour: Shape<StatedColour | undefined> = group(
       return undefined;
     }
     if (lab === undefined && code === undefined && xyz === undefined) return undefined;
-    const missing = [...(illuminant === undefined ? ['illuminant'] : []), ...(degrees === undefined ? ['observer'] : [])];
+    const missing = ['illuminant', 'observer'].filter((key) => !place.has(key));
     if (code === undefined && missing.length > 0)
       place.report({ code: 'colour-conditions-missing', severity: 'warning', range: place.range, about: missing });
     return { range: place.range, lab, hex: code, xyz, illuminant, observer: degrees, by };

@@ -26,9 +26,9 @@ const BUILDERS: Builders = {
   mordant: helper('mordant'),
   assistant: helper('assistant'),
   process: helper('process'),
-  fibre: ({ is, class: fibreClass, ...values }, { range, report }) => {
+  fibre: ({ is, class: fibreClass, ...values }, { at, report }) => {
     if (is === undefined && fibreClass === undefined)
-      report({ code: 'key-missing', severity: 'warning', range, about: ['class', 'fibre'] });
+      report({ code: 'key-missing', severity: 'warning', range: at('kind'), about: ['class', 'fibre'] });
     return { kind: 'fibre', isKindOf: is, fibreClass, ...values };
   },
   recipe: ({ 'based-on': basedOn, 'as-written': asWritten, ...values }) => ({ kind: 'recipe', basedOn, asWritten, ...values }),
@@ -63,11 +63,12 @@ function samplesOf(values: Values<'trial'>, { range, has }: Place): readonly Sam
 /**
  * Reads the own keys of a note into its record.
  *
- * @param range where to say that a key is missing, and where a trial's single sample stands.
+ * @param range the whole front matter; a key that is missing is told where the kind stands.
  */
 export function recordOf(kind: NoteKind, entries: Entries, range: TextRange, context: ReadContext): NoteRecord {
   if (kind === 'plain') return { kind: 'plain' };
   // Each builder takes what its own table reads; the pairing by kind is beyond what the compiler follows.
   const build = BUILDERS[kind] as (values: unknown, place: Place) => NoteRecord;
-  return build(readKeys(KIND_KEYS[kind], entries, kind, range, context), placeOf(range, entries, context));
+  const place = placeOf(range, entries, context);
+  return build(readKeys(KIND_KEYS[kind], entries, kind, place.at('kind'), context), place);
 }

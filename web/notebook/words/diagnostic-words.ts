@@ -37,7 +37,11 @@ const FORMS: Readonly<Record<string, string>> = {
   key: 'a plain word as the key',
 };
 
-const form = (name: string | undefined): string => FORMS[name ?? ''] ?? name ?? 'another value';
+const form = (name: string | undefined): string => inTable(FORMS, name) ?? name ?? 'another value';
+
+/** What a table itself holds; names such as “constructor” come from notes. */
+const inTable = <T>(table: Readonly<Record<string, T>>, key: string | undefined): T | undefined =>
+  key !== undefined && Object.hasOwn(table, key) ? table[key] : undefined;
 
 /** Found forms, with their article. */
 const FOUND: Readonly<Record<string, string>> = {
@@ -96,7 +100,7 @@ export const diagnosticWords = {
     instead: 'Replace the link by the folder itself.',
   }),
   'yaml-broken': ([fault]) =>
-    YAML_FAULTS[fault ?? ''] ?? {
+    inTable(YAML_FAULTS, fault) ?? {
       says: 'The front matter cannot be read as YAML from here on.',
       instead: 'Look for a missing quote, bracket, colon or space here or on the line before.',
     },
@@ -135,7 +139,7 @@ export const diagnosticWords = {
     instead: `Add a line that begins with “${key ?? ''}:”.`,
   }),
   'type-wrong': ([found, key, wanted]) => ({
-    says: `${quoted(key)} holds ${FOUND[found ?? ''] ?? found ?? 'something else'}, which cannot be read there.`,
+    says: `${quoted(key)} holds ${inTable(FOUND, found) ?? found ?? 'something else'}, which cannot be read there.`,
     instead: `Write ${form(wanted)}.`,
   }),
   'word-unknown': ([word, key, ...near]) => ({
@@ -243,6 +247,6 @@ export const diagnosticWords = {
   }),
 } satisfies Record<DiagnosticCode, Words>;
 
-/** The words for one finding. */
+/** The words for one finding; what a note has in abundance is shortened. */
 export const wordsFor = ({ code, about }: Pick<Diagnostic, 'code' | 'about'>): DiagnosticWords =>
-  (diagnosticWords[code] satisfies Words as Words)(about);
+  (diagnosticWords[code] satisfies Words as Words)(about.map(shortened));
