@@ -177,6 +177,16 @@ describe('standing by fibre', () => {
   });
 });
 
+describe('standing by fibre, absences', () => {
+  const linen = row('absent', '1200–1400', 'on: [linen]');
+  test('an absence on one fibre settles nothing for another, nor when no fibre is asked', () => {
+    expect(standing([row('grown', '1250–1350'), linen])).toBe('local');
+    expect(standing([row('grown', '1250–1350'), linen], { fibre: 'wool' })).toBe('local');
+    expect(standing([row('grown', '1250–1350'), linen], { fibre: 'linen' })).toBe('contested');
+    expect(standing([linen])).toBe('unrecorded');
+  });
+});
+
 describe('standing dyed here', () => {
   test('cloth claims are left out, and what came only as cloth stands at absent', () => {
     expect(standing([row('cloth-only', '1250–1350')], { dyedHere: true })).toBe('absent');

@@ -48,7 +48,7 @@ export function standingOf(placed: readonly PlacedClaim[], asked: Asked, context
 
   if (context.everyday) return { ...result('local', firm), origins: ['local', ...origins.filter((origin) => origin !== 'local')] };
 
-  const absences = claims.filter((one) => isSettledAbsence(one));
+  const absences = claims.filter((one) => isSettledAbsence(one, asked.fibreLine.length > 0));
   const clash = contestOf(firm, absences, asked.span);
   if (clash.length > 0) return result('contested', clash);
 
@@ -92,8 +92,12 @@ const originOfJudged = ({ placed: { claim } }: JudgedClaim): Origin | undefined 
 
 const touches = ({ time }: JudgedClaim): boolean => time === 'throughout' || time === 'part' || time === 'perhaps';
 
-/** An absence that can settle something: not doubtful, of the place itself or all around it, and of the asked fibre. */
-function isSettledAbsence(one: JudgedClaim): boolean {
+/**
+ * An absence that can settle something: not doubtful, of the place itself or all around it, and of the asked fibre.
+ * One that speaks of certain fibres only settles nothing when no fibre is asked. Our reading, because it denies only those.
+ */
+function isSettledAbsence(one: JudgedClaim, fibreAsked: boolean): boolean {
+  if (!fibreAsked && one.placed.on.length > 0) return false;
   const { status, sure } = one.placed.claim;
   return (
     status === 'absent' &&
