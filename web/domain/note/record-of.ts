@@ -2,11 +2,10 @@ import type { TextRange } from '../diagnostic.ts';
 import { placeOf, readKeys } from './group-shape.ts';
 import type { Entries, Place, ValuesOf } from './group-shape.ts';
 import { KIND_KEYS } from './note-keys.ts';
-import { NOTE_KINDS } from './note.ts';
 import type { NoteKind, NoteRecord, Sample } from './note.ts';
 import type { ReadContext } from './shape.ts';
 
-type OwnKind = (typeof NOTE_KINDS)[number];
+type OwnKind = Exclude<NoteKind, 'plain'>;
 type Values<Kind extends OwnKind> = ValuesOf<(typeof KIND_KEYS)[Kind]>;
 type Builders = { readonly [Kind in OwnKind]: (values: Values<Kind>, place: Place) => NoteRecord };
 

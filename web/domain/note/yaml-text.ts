@@ -13,8 +13,7 @@ export class RawYaml {
 export type Quote = 'plain' | 'single' | 'double';
 
 /** Characters that stand in YAML only as escapes: controls, line separators, a byte order mark, halves of a pair. */
-const ESCAPED =
-  /[\u0000-\u001F\u007F-\u009F\u2028\u2029\uFEFF\uFFFE\uFFFF]|[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/u;
+const ESCAPED = /[\p{Cc}\u2028\u2029\uFEFF\uFFFE\uFFFF]|[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/u;
 const ESCAPED_ALL = /[\u007F-\u009F\u2028\u2029\uFEFF\uFFFE\uFFFF]/gu;
 
 /** Plain text that the core schema reads as something else than a string. */
