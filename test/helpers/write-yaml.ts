@@ -3,16 +3,14 @@ import type { Chance } from './random.ts';
 
 /** Writes a map as YAML in styles taken by chance: block and flow, all quotes, comments, blank lines, indents. */
 export function writeYaml(map: { readonly [key: string]: PlainValue }, eol: string, dice: Chance): string {
-  return new Writer(eol, dice).map(map, 0).join(eol) + eol;
+  return new Writer(dice).map(map, 0).join(eol) + eol;
 }
 
 class Writer {
-  readonly #eol: string;
   readonly #dice: Chance;
   #comments = 0;
 
-  constructor(eol: string, dice: Chance) {
-    this.#eol = eol;
+  constructor(dice: Chance) {
     this.#dice = dice;
   }
 
@@ -38,7 +36,7 @@ class Writer {
       const block = literal(value, indent + step);
       if (block) return block;
     }
-    return [` ${this.#inline(value, false)}${this.#tail()}`];
+    return [` ${this.#inline(value)}${this.#tail()}`];
   }
 
   #item(item: PlainValue, indent: number): string[] {
@@ -49,25 +47,25 @@ class Writer {
       while (/^\s*(#|$)/.test(lines[0] ?? '')) lines.shift();
       return [`${pad}- ${(lines[0] ?? '').trimStart()}`, ...lines.slice(1)];
     }
-    if (Array.isArray(item)) return [`${pad}- ${this.#inline(item, false)}${this.#tail()}`];
-    const [first, ...more] = typeof item === 'string' ? this.#entry(item, indent) : [` ${this.#inline(item, false)}${this.#tail()}`];
+    if (Array.isArray(item)) return [`${pad}- ${this.#inline(item)}${this.#tail()}`];
+    const [first, ...more] = typeof item === 'string' ? this.#entry(item, indent) : [` ${this.#inline(item)}${this.#tail()}`];
     return [`${pad}-${first ?? ''}`, ...more];
   }
 
-  #inline(value: PlainValue, flow: boolean): string {
+  #inline(value: PlainValue): string {
     if (Array.isArray(value))
       return this.#between(
         '[',
-        (value as readonly PlainValue[]).map((item) => this.#inline(item, true)),
+        (value as readonly PlainValue[]).map((item) => this.#inline(item)),
         ']',
       );
     if (isMap(value))
       return this.#between(
         '{',
-        Object.entries(value).map(([key, each]) => `${key === '<<' ? "'<<'" : key}: ${this.#inline(each, true)}`),
+        Object.entries(value).map(([key, each]) => `${key === '<<' ? "'<<'" : key}: ${this.#inline(each)}`),
         '}',
       );
-    if (typeof value !== 'string') return String(value);
+    if (typeof value !== 'string') return JSON.stringify(value);
     const style = this.#dice.below(4);
     if (style < 2 && /^[\p{L}\d#.][\p{L}\d .–%/-]*$/u.test(value) && !looksLikeOther(value)) return value;
     if (style === 3 && !/[\p{C}\u2028]/u.test(value)) return `'${value.replaceAll("'", "''")}'`;
