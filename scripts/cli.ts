@@ -1,9 +1,10 @@
 import { ask } from './commands/ask.ts';
 import { check } from './commands/check.ts';
 import { date } from './commands/date.ts';
+import { palette } from './commands/palette.ts';
 import type { Command } from './commands/command.ts';
 
-const COMMANDS: Readonly<Record<string, Command>> = { check, ask, date };
+const COMMANDS: Readonly<Record<string, Command>> = { check, ask, palette, date };
 
 const USAGE = `Usage:
   tenterground check    FOLDER [--json]

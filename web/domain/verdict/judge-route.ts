@@ -55,24 +55,26 @@ export interface RouteJudgement {
 
 const ON_CLOTH: ReadonlySet<Status> = new Set(['on-cloth', 'cloth-only']);
 
-/** Judges a route at a place and time, worn there or dyed there. */
+/** Judges a route at a place and time, worn there or dyed there; a brief judgement leaves the sub-spans out. */
 export function judgeRoute(
   base: EvidenceBase,
   route: Route,
   question: RouteQuestion,
-  extra: { readonly cap?: Cap; readonly colourWords?: readonly string[] } = {},
+  extra: { readonly cap?: Cap; readonly colourWords?: readonly string[]; readonly brief?: boolean } = {},
 ): RouteJudgement {
   const asked: Asked = {
     region: question.region,
     span: question.span,
     fibreLine: question.fibre === undefined ? [] : base.fibreLine(question.fibre),
   };
-  const here = route.materials.map((material) => judgeMaterial(base, material, asked, question.dyedHere));
+  const here = route.materials.map((material) => judgeMaterial(base, material, asked, question.dyedHere, extra.brief));
   const dyeingPlaceUnknown =
     !question.dyedHere &&
     here.some(({ material, standing }) => material.role === 'dye' && (standing === 'cloth-only' || standing === 'on-cloth'));
   const materials = dyeingPlaceUnknown
-    ? here.map((one) => (one.material.role === 'dye' ? one : judgeMaterial(base, one.material, { ...asked, region: WORLD }, false)))
+    ? here.map((one) =>
+        one.material.role === 'dye' ? one : judgeMaterial(base, one.material, { ...asked, region: WORLD }, false, extra.brief),
+      )
     : here;
 
   const standing =
@@ -96,7 +98,7 @@ export function judgeRoute(
   };
 }
 
-function judgeMaterial(base: EvidenceBase, material: RouteMaterial, asked: Asked, dyedHere: boolean): JudgedMaterial {
+function judgeMaterial(base: EvidenceBase, material: RouteMaterial, asked: Asked, dyedHere: boolean, brief = false): JudgedMaterial {
   const placed = base.claimsOf(material.id);
   const context = { regions: base.regions, everyday: base.isEveryday(material.id), ...(dyedHere ? { without: ON_CLOTH } : {}) };
   const found = standingOf(placed, asked, context);
@@ -110,7 +112,7 @@ function judgeMaterial(base: EvidenceBase, material: RouteMaterial, asked: Asked
     onlyAsCloth,
     material,
     judgedFor: asked.region,
-    subSpans: subSpans(placed, asked, context),
+    subSpans: brief ? [] : subSpans(placed, asked, context),
   };
 }
 

@@ -1,0 +1,133 @@
+import type { EvidenceBase } from '../claim/evidence-base.ts';
+import { labToLch } from '../colour/lab.ts';
+import type { SwatchColour } from '../colour/swatch-colour.ts';
+import { dyedRecipes, type DyedSample, judgedFibre, undyedCloths } from '../verdict/cloths.ts';
+import { judgeRoute, type RouteJudgement, type RouteQuestion } from '../verdict/judge-route.ts';
+import { routeOf, undyedRoute } from '../verdict/route.ts';
+import type { SampleColours } from '../verdict/sample-colours.ts';
+import { type Origin, ORIGINS, type Verdict, VERDICTS } from '../verdict/standing-words.ts';
+import { hueFamily, HUE_FAMILIES, type HueFamily } from './hue-family.ts';
+import { meanColour } from './mean-colour.ts';
+
+/** What a palette shows unless more is asked for. */
+export const USUAL_VERDICTS: readonly Verdict[] = ['attested', 'attested-as-cloth', 'feasible'];
+
+/** Where a colour came from, as cloth. */
+export type ColourOriginWord = Origin | 'undyed';
+
+/** One colour that could have been there, as cloth. */
+export interface PaletteColour {
+  /** `recipe|fibre`, or `fibre/undyed name|fibre`: the same at every place and date. */
+  readonly id: string;
+  readonly judgement: RouteJudgement;
+  readonly colour: SwatchColour;
+  readonly samples: readonly DyedSample[];
+  /** Absent where the dyes are not firmly to hand. */
+  readonly origin?: ColourOriginWord;
+  readonly family: HueFamily;
+  readonly fibre?: string;
+}
+
+/** Every colour of the notebook judged for a place and span, by id. Other fibres of a class do not count: a palette is of what was made. */
+export function paletteOf(base: EvidenceBase, colours: SampleColours, question: RouteQuestion): readonly PaletteColour[] {
+  const dyed = dyedRecipes(base, colours).flatMap(({ recipe, samples }): PaletteColour[] => {
+    const byFibre = new Map<string | undefined, DyedSample[]>();
+    for (const sample of samples) {
+      if (!fits(base, sample.fibre, question.fibre)) continue;
+      byFibre.set(sample.fibre, [...(byFibre.get(sample.fibre) ?? []), sample]);
+    }
+    return [...byFibre].flatMap(([fibre, own]): PaletteColour[] => {
+      const colour = meanColour(base, own);
+      if (!colour) return [];
+      const judgement = judgeRoute(
+        base,
+        routeOf(base, recipe, judgedFibre(base, recipe, fibre)),
+        withFibre(question, question.fibre ?? fibre),
+        { brief: true },
+      );
+      return [entry(`${recipe}|${fibre ?? ''}`, judgement, colour, own, fibre)];
+    });
+  });
+  const undyed = undyedCloths(base, colours).flatMap(({ fibre, name, colour }): PaletteColour[] => {
+    const route = fits(base, fibre, question.fibre) ? undyedRoute(base, fibre, name) : undefined;
+    if (!route) return [];
+    return [
+      entry(
+        `${route.id}|${fibre}`,
+        judgeRoute(base, route, withFibre(question, question.fibre ?? fibre), { brief: true }),
+        colour,
+        [],
+        fibre,
+      ),
+    ];
+  });
+  return [...dyed, ...undyed].sort((a, b) => (a.id < b.id ? -1 : 1));
+}
+
+const withFibre = (question: RouteQuestion, fibre: string | undefined): RouteQuestion => ({
+  ...question,
+  ...(fibre === undefined ? {} : { fibre }),
+});
+
+const fits = (base: EvidenceBase, fibre: string | undefined, asked: string | undefined): boolean =>
+  asked === undefined || (fibre !== undefined && base.fibreLine(fibre).includes(asked));
+
+function entry(
+  id: string,
+  judgement: RouteJudgement,
+  colour: SwatchColour,
+  samples: readonly DyedSample[],
+  fibre: string | undefined,
+): PaletteColour {
+  const origin = originOfColour(judgement);
+  return {
+    id,
+    judgement,
+    colour,
+    samples,
+    ...(origin === undefined ? {} : { origin }),
+    family: hueFamily(colour.lab10),
+    ...(fibre === undefined ? {} : { fibre }),
+  };
+}
+
+/** The worst origin among the dyes of a colour; undefined when one of them is not firmly there. */
+function originOfColour({ route, materials }: RouteJudgement): ColourOriginWord | undefined {
+  if (route.dyes.length === 0) return 'undyed';
+  const standings = materials
+    .filter(({ material }) => material.role === 'dye')
+    .map(({ standing }) => ORIGINS.findIndex((origin) => origin === standing));
+  return standings.includes(-1) ? undefined : ORIGINS[Math.max(...standings)];
+}
+
+/** What a palette can be sorted by. */
+export const PALETTE_ORDERS = ['hue', 'lightness', 'dyestuff', 'verdict'] as const;
+export type PaletteOrder = (typeof PALETTE_ORDERS)[number];
+
+/** Sorted for hanging; equal ones stay by id. */
+export function sortPalette(colours: readonly PaletteColour[], by: PaletteOrder): readonly PaletteColour[] {
+  const key: Readonly<Record<PaletteOrder, (one: PaletteColour) => readonly (number | string)[]>> = {
+    hue: ({ family, colour }) => [HUE_FAMILIES.indexOf(family), -colour.lab10[0]],
+    lightness: ({ colour }) => [-colour.lab10[0]],
+    dyestuff: ({ judgement, colour }) => [judgement.route.dyes.join(' '), -colour.lab10[0]],
+    verdict: ({ judgement, family, colour }) => [
+      VERDICTS.indexOf(judgement.verdict),
+      HUE_FAMILIES.indexOf(family),
+      labToLch(colour.lab10).h ?? 0,
+    ],
+  };
+  return [...colours].sort((a, b) => compareKeys(key[by](a), key[by](b)) || (a.id < b.id ? -1 : 1));
+}
+
+function compareKeys(a: readonly (number | string)[], b: readonly (number | string)[]): number {
+  for (const [at, one] of a.entries()) {
+    const other = b[at];
+    if (other === undefined || one === other) continue;
+    return one < other ? -1 : 1;
+  }
+  return 0;
+}
+
+/** The families of colour that a palette does not reach. */
+export const gapsIn = (colours: readonly PaletteColour[]): readonly HueFamily[] =>
+  HUE_FAMILIES.filter((family) => !colours.some((one) => one.family === family));

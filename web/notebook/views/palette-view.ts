@@ -1,0 +1,168 @@
+import type { EvidenceBase } from '../../domain/claim/evidence-base.ts';
+import { labToLch } from '../../domain/colour/lab.ts';
+import { coreOf } from '../../domain/date/date-span.ts';
+import { formatSpan } from '../../domain/date/format-date.ts';
+import { comparePalettes, type PaletteChange } from '../../domain/palette/compare-palettes.ts';
+import { gapsIn, type PaletteColour, type PaletteOrder, paletteOf, sortPalette, USUAL_VERDICTS } from '../../domain/palette/palette.ts';
+import type { RouteQuestion } from '../../domain/verdict/judge-route.ts';
+import { type Verdict, VERDICTS } from '../../domain/verdict/standing-words.ts';
+import type { Notebook } from '../notebook.ts';
+import type { QuestionProblem } from '../pose-question.ts';
+import { poseQuestion } from '../pose-question.ts';
+import { titleOf } from '../words/claim-line.ts';
+import { changeInWords, colourOriginWords, gapSentence } from '../words/palette-words.ts';
+import { verdictWords } from '../words/verdict-words.ts';
+import { weaveOf } from './cloth-view.ts';
+
+/** A palette as it is asked for. */
+export interface TypedPalette {
+  readonly region: string;
+  readonly when: string;
+  readonly fibre?: string;
+  readonly wearer?: string;
+  readonly dyedHere?: boolean;
+  readonly sort?: PaletteOrder;
+  readonly group?: PaletteGrouping;
+  /** Show plausible and weaker colours too. */
+  readonly all?: boolean;
+  /** The date the words compare with. */
+  readonly since?: string;
+}
+
+/** What the gaps on the line part. */
+export const PALETTE_GROUPINGS = ['family', 'origin', 'dyestuff', 'verdict', 'none'] as const;
+export type PaletteGrouping = (typeof PALETTE_GROUPINGS)[number];
+
+/** A cloth on the line. */
+export interface PaletteCloth {
+  readonly id: string;
+  readonly title: string;
+  readonly recipe?: string;
+  readonly hex: string;
+  readonly inScreenGamut: boolean;
+  readonly weave: string;
+  readonly fibre: string;
+  readonly verdict: Verdict;
+  readonly verdictWord: string;
+  readonly classes: number;
+  readonly origin: string;
+  readonly dyes: string;
+  readonly group: string;
+  readonly lab: readonly [number, number, number];
+  readonly lch: string;
+  readonly samples: number;
+  /** Set where a rule forbids it to the asked wearer. */
+  readonly ruled: boolean;
+}
+
+/** A palette, worked out. */
+export interface PaletteView {
+  readonly place: string;
+  readonly reading: string;
+  readonly from: number | null;
+  readonly to: number | null;
+  readonly cloths: readonly PaletteCloth[];
+  /** How many colours of the notebook are not shown, by verdict. */
+  readonly hidden: readonly { readonly verdict: Verdict; readonly word: string; readonly count: number }[];
+  readonly gaps: string;
+  /** What came, went and changed since the date compared with; absent when none was given. */
+  readonly since?: { readonly date: string; readonly changes: readonly string[] };
+}
+
+export type PaletteOrProblems = { readonly palette: PaletteView } | { readonly problems: readonly QuestionProblem[] };
+
+/** The palette of a place and date. */
+export function paletteView(notebook: Notebook, typed: TypedPalette): PaletteOrProblems {
+  const { base } = notebook;
+  const { question, problems } = poseQuestion(base, { ...questionPart(typed), colour: '#000' });
+  if (!question) return { problems };
+  const all = palettesOf(notebook, question.route);
+  const shown = isShown(typed.all ?? false);
+  const cloths = sortPalette(all.filter(shown), typed.sort ?? 'hue').map((one) => clothOf(base, one, typed.group ?? 'family'));
+  const since = typed.since === undefined || typed.since === '' ? undefined : base.spanOfText(typed.since);
+  const before = since && palettesOf(notebook, { ...question.route, span: coreOf(since) });
+  return {
+    palette: {
+      place: titleOf(base, question.route.region),
+      reading: formatSpan(question.when),
+      ...question.route.span,
+      cloths: grouped(cloths),
+      hidden: VERDICTS.map((verdict) => ({
+        verdict,
+        word: verdictWords[verdict].word,
+        count: all.filter((one) => !shown(one) && one.judgement.verdict === verdict).length,
+      })).filter(({ count }) => count > 0),
+      gaps: gapSentence(gapsIn(all.filter(shown))),
+      ...(since && before ? { since: { date: formatSpan(since), changes: changesBetween(base, before, all, shown) } } : {}),
+    },
+  };
+}
+
+const questionPart = ({ region, when, fibre, wearer, dyedHere }: TypedPalette) => ({
+  region,
+  when,
+  ...(fibre === undefined ? {} : { fibre }),
+  ...(wearer === undefined ? {} : { wearer }),
+  ...(dyedHere === undefined ? {} : { dyedHere }),
+});
+
+const palettesOf = ({ base, colours }: Notebook, question: RouteQuestion): readonly PaletteColour[] => paletteOf(base, colours, question);
+
+const isShown =
+  (all: boolean) =>
+  (one: PaletteColour): boolean =>
+    USUAL_VERDICTS.includes(one.judgement.verdict) || (all && VERDICTS.indexOf(one.judgement.verdict) <= VERDICTS.indexOf('disputed'));
+
+/** The words for every change between two palettes, what came first. */
+export function changesBetween(
+  base: EvidenceBase,
+  before: readonly PaletteColour[],
+  now: readonly PaletteColour[],
+  shown: (one: PaletteColour) => boolean,
+): readonly string[] {
+  const order: readonly PaletteChange['kind'][] = ['came', 'went', 'origin', 'verdict'];
+  return [...comparePalettes(before, now, shown)]
+    .sort((a, b) => order.indexOf(a.kind) - order.indexOf(b.kind))
+    .map((change) => changeInWords(base, change));
+}
+
+function clothOf(base: EvidenceBase, one: PaletteColour, grouping: PaletteGrouping): PaletteCloth {
+  const { judgement, colour } = one;
+  const { route } = judgement;
+  const { l, c, h } = labToLch(colour.lab10);
+  const dyes = route.dyes.map((dye) => titleOf(base, dye)).join(' + ');
+  const origin = one.origin === undefined ? '' : colourOriginWords[one.origin];
+  const groupOf: Readonly<Record<PaletteGrouping, string>> = {
+    family: one.family,
+    origin,
+    dyestuff: dyes === '' ? 'undyed' : dyes,
+    verdict: verdictWords[judgement.verdict].word,
+    none: '',
+  };
+  return {
+    id: one.id,
+    title: titleOf(base, route.recipe ?? route.id),
+    ...(route.recipe === undefined ? {} : { recipe: route.recipe }),
+    hex: colour.hex,
+    inScreenGamut: colour.inScreenGamut,
+    weave: weaveOf(base, one.fibre),
+    fibre: one.fibre === undefined ? '' : titleOf(base, one.fibre),
+    verdict: judgement.verdict,
+    verdictWord: verdictWords[judgement.verdict].word,
+    classes: judgement.classes.length,
+    origin,
+    dyes,
+    group: groupOf[grouping],
+    lab: [colour.lab10[0], colour.lab10[1], colour.lab10[2]],
+    lch: `L* ${l.toFixed(0)} · C* ${c.toFixed(0)}${h === undefined ? '' : ` · h ${h.toFixed(0)}°`}`,
+    samples: one.samples.length,
+    ruled: judgement.rules.some(({ touches }) => touches !== 'others'),
+  };
+}
+
+/** Cloths of one group side by side, groups in the order in which they first hang. */
+function grouped(cloths: readonly PaletteCloth[]): readonly PaletteCloth[] {
+  const groups = new Map<string, PaletteCloth[]>();
+  for (const cloth of cloths) groups.set(cloth.group, [...(groups.get(cloth.group) ?? []), cloth]);
+  return [...groups.values()].flat();
+}
