@@ -60,6 +60,8 @@ export default defineConfig({
             'lit',
             'lit/decorators.js',
             'lit/directives/style-map.js',
+            'lit/directives/repeat.js',
+            'axe-core',
             'idb',
             'minisearch',
             'fflate',
