@@ -7,7 +7,7 @@ import { parseNote } from '../domain/note/parse-note.ts';
 import type { Spectrum } from '../domain/colour/spectrum.ts';
 import { SampleColours } from '../domain/verdict/sample-colours.ts';
 import { citationKeys } from './bibliography-keys.ts';
-import { readSpectra } from './read-spectra.ts';
+import { SpectralShelf } from './read-spectra.ts';
 
 /** One file of a notebook's folder as it lies there. */
 export interface NotebookFile {
@@ -35,7 +35,7 @@ export class Notebook {
   readonly #read = new Map<string, readonly Diagnostic[]>();
   readonly #readOnly = new Set<string>();
   readonly #others = new Map<string, Uint8Array>();
-  readonly #spectra = new Map<string, ReadonlyMap<string, Spectrum>>();
+  readonly #spectra = new SpectralShelf();
 
   /** Reads files in; a file with a path already there takes its place. */
   putAll(files: Iterable<NotebookFile>): void {
@@ -46,7 +46,7 @@ export class Notebook {
   put({ path, bytes }: NotebookFile): Note | undefined {
     if (!isNotePath(path)) {
       this.#others.set(path, bytes);
-      this.#spectra.delete(path);
+      this.#spectra.forget(path);
       return undefined;
     }
     const decoded = decodeNote(bytes);
@@ -61,7 +61,7 @@ export class Notebook {
   /** Takes a file out. */
   remove(path: string): void {
     this.#others.delete(path);
-    this.#spectra.delete(path);
+    this.#spectra.forget(path);
     this.#read.delete(path);
     this.#readOnly.delete(path);
     this.base.remove(path);
@@ -108,9 +108,7 @@ export class Notebook {
     const path = this.#locate(ref.file, noteFile);
     const bytes = path === undefined ? undefined : this.#others.get(path);
     if (path === undefined || !bytes) return undefined;
-    const samples = this.#spectra.get(path) ?? readSpectra(path, decodeNote(bytes).value.text);
-    this.#spectra.set(path, samples);
-    return ref.sample === undefined ? (samples.size === 1 ? [...samples.values()][0] : undefined) : samples.get(ref.sample);
+    return this.#spectra.spectrum(path, () => decodeNote(bytes).value.text, ref.sample);
   }
 }
 
