@@ -48,7 +48,15 @@ export class NameIndex {
     if (byId.length === 1 && byId[0]) return { is: 'one', id: byId[0] };
     if (holders.length === 1 && holders[0]) return { is: 'one', id: holders[0] };
     if (holders.length > 1) return { is: 'several', ids: [...holders].sort() };
-    return { is: 'none', nearest: this.nearest(text, kinds) };
+    // Most names that are not found are not asked about further: the comparing waits until somebody reads it.
+    const nearest = () => this.nearest(text, kinds);
+    let known: readonly string[] | undefined;
+    return {
+      is: 'none',
+      get nearest() {
+        return (known ??= nearest());
+      },
+    };
   }
 
   /** The ids of these kinds whose id or any name is nearest to a text. */
