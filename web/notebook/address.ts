@@ -1,4 +1,6 @@
+import { PALETTE_ORDERS } from '../domain/palette/palette-order.ts';
 import type { TypedQuestion } from './pose-question.ts';
+import { PALETTE_GROUPINGS, type TypedPalette } from './typed-palette.ts';
 
 /** The views of the notebook, by the word in their address. */
 export const VIEWS = ['ask', 'dyestuffs', 'palette', 'who-had-what', 'recipes', 'pot', 'on-show', 'notebook'] as const;
@@ -52,6 +54,50 @@ export function settingsOf(question: TypedQuestion): Readonly<Record<string, str
     ...(Object.fromEntries(Object.entries(texts).filter(([, value]) => value !== undefined && value !== '')) as Record<string, string>),
     ...(dyedHere === true ? { dyed: 'here' } : {}),
   };
+}
+
+/** The palette an address asks for. */
+export function paletteOfAddress({ settings }: Address): TypedPalette {
+  const text = (key: 'fibre' | 'wearer' | 'since') => (settings[key] === undefined ? {} : { [key]: settings[key] });
+  const sort = PALETTE_ORDERS.find((one) => one === settings['sort']);
+  const group = PALETTE_GROUPINGS.find((one) => one === settings['gaps']);
+  return {
+    region: settings['region'] ?? '',
+    when: settings['when'] ?? '',
+    ...text('fibre'),
+    ...text('wearer'),
+    ...text('since'),
+    ...(sort && { sort }),
+    ...(group && { group }),
+    dyedHere: settings['dyed'] === 'here',
+    all: settings['show'] === 'all',
+  };
+}
+
+/** The settings of an address that asks for this palette. */
+export function settingsOfPalette({
+  region,
+  when,
+  fibre,
+  wearer,
+  since,
+  sort,
+  group,
+  dyedHere,
+  all,
+}: TypedPalette): Readonly<Record<string, string>> {
+  const settings = {
+    region,
+    when,
+    fibre,
+    wearer,
+    since,
+    sort,
+    gaps: group,
+    dyed: dyedHere === true ? 'here' : undefined,
+    show: all === true ? 'all' : undefined,
+  };
+  return Object.fromEntries(Object.entries(settings).filter((pair): pair is [string, string] => pair[1] !== undefined && pair[1] !== ''));
 }
 
 const safeDecode = (text: string): string => {

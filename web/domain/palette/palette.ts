@@ -8,6 +8,7 @@ import type { SampleColours } from '../verdict/sample-colours.ts';
 import { type Origin, ORIGINS, type Verdict, VERDICTS } from '../verdict/standing-words.ts';
 import { hueFamily, HUE_FAMILIES, type HueFamily } from './hue-family.ts';
 import { meanColour } from './mean-colour.ts';
+import type { PaletteOrder } from './palette-order.ts';
 
 /** What a palette shows unless more is asked for. */
 export const USUAL_VERDICTS: readonly Verdict[] = ['attested', 'attested-as-cloth', 'feasible'];
@@ -99,10 +100,6 @@ function originOfColour({ route, materials }: RouteJudgement): ColourOriginWord 
     .map(({ standing }) => ORIGINS.findIndex((origin) => origin === standing));
   return standings.includes(-1) ? undefined : ORIGINS[Math.max(...standings)];
 }
-
-/** What a palette can be sorted by. */
-export const PALETTE_ORDERS = ['hue', 'lightness', 'dyestuff', 'verdict'] as const;
-export type PaletteOrder = (typeof PALETTE_ORDERS)[number];
 
 /** Sorted for hanging; equal ones stay by id. */
 export function sortPalette(colours: readonly PaletteColour[], by: PaletteOrder): readonly PaletteColour[] {

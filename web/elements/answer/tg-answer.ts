@@ -23,6 +23,8 @@ export class TgAnswer extends LitElement {
 
   /** The answer to show. */
   @property({ attribute: false }) answer?: AnswerView;
+  /** What stands over the cloths. */
+  @property({ attribute: 'cloths-title' }) clothsTitle = 'Cloths that come near';
   /** When the notebook last changed, for the printed foot. */
   @property({ attribute: 'notebook-date' }) notebookDate = '';
 
@@ -136,7 +138,7 @@ export class TgAnswer extends LitElement {
     return html`${
       cloths.length === 0
         ? nothing
-        : html`<h3>Cloths that come near</h3>
+        : html`<h3>${this.clothsTitle}</h3>
             ${list(cloths.slice(0, FIRST_CLOTHS))}
             ${
               rest.length === 0

@@ -1,16 +1,39 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { type Address, addressOf, questionOf, readAddress, settingsOf, type View } from '../../notebook/address.ts';
+import {
+  type Address,
+  addressOf,
+  paletteOfAddress,
+  questionOf,
+  readAddress,
+  settingsOf,
+  settingsOfPalette,
+  type View,
+} from '../../notebook/address.ts';
 import type { Engine, NotebookSize } from '../../notebook/engine.ts';
 import type { QuestionChangeEvent } from '../ask/question-change-event.ts';
 import '../ask/tg-ask.ts';
+import type { PaletteChangeEvent } from '../palette/palette-change-event.ts';
 import { styles } from './tg-app.styles.ts';
 
 /** The views that stand, in the order of the heading. */
-const STANDING: readonly (readonly [View, string])[] = [['ask', 'Ask']];
+const STANDING: readonly (readonly [View, string])[] = [
+  ['ask', 'Ask'],
+  ['dyestuffs', 'Dyestuffs'],
+  ['palette', 'Palette'],
+];
 
 /** What the page asks when it is opened without an address. */
 const FIRST_QUESTION = { colour: '45,45,28', region: 'hanse-towns', when: 'c. 1370', fibre: 'wool', wearer: 'merchant' } as const;
+
+/** The palette a page opens on. */
+const FIRST_PALETTE = { region: 'hanse-towns', when: '1370' } as const;
+
+/** Views that are fetched when they are first opened. */
+const LATER: Partial<Record<View, () => Promise<unknown>>> = {
+  palette: () => import('../palette/tg-palette.ts'),
+  dyestuffs: () => import('../dyestuff/tg-dyestuffs.ts'),
+};
 
 /**
  * @summary The whole page: the heading, the views, and the view the address names.
@@ -76,8 +99,27 @@ export class TgApp extends LitElement {
   #view() {
     if (this.fault !== '') return html`<p role="alert">The notebook could not be opened: ${this.fault}. Reload the page to try again.</p>`;
     if (!this.size) return html`<p role="status">Opening the notebook.</p>`;
-    const asked = Object.keys(this.address.settings).length > 0 ? questionOf(this.address) : FIRST_QUESTION;
-    return html`<tg-ask .engine=${this.engine} .question=${asked} .version=${this.version} @tg-question-change=${this.#asked}></tg-ask>`;
+    const { view, id, settings } = this.address;
+    const isBare = Object.keys(settings).length === 0;
+    void LATER[view]?.();
+    switch (view) {
+      case 'palette':
+        return html`<tg-palette
+          .engine=${this.engine}
+          .palette=${isBare ? FIRST_PALETTE : paletteOfAddress(this.address)}
+          .version=${this.version}
+          @tg-palette-change=${this.#paletteAsked}
+        ></tg-palette>`;
+      case 'dyestuffs':
+        return html`<tg-dyestuffs .engine=${this.engine} .dyestuff=${id} .version=${this.version}></tg-dyestuffs>`;
+      default:
+        return html`<tg-ask
+          .engine=${this.engine}
+          .question=${isBare ? FIRST_QUESTION : questionOf(this.address)}
+          .version=${this.version}
+          @tg-question-change=${this.#asked}
+        ></tg-ask>`;
+    }
   }
 
   readonly #follow = () => {
@@ -96,6 +138,17 @@ export class TgApp extends LitElement {
     // A dragged year replaces the address: going back leads to the question before, not to every year between.
     const next = addressOf({ view: 'ask', settings: settingsOf(event.detail.question) });
     globalThis.history.replaceState(undefined, '', next);
+    this.#follow();
+  }
+
+  #paletteAsked(event: PaletteChangeEvent) {
+    this.#goTo(addressOf({ view: 'palette', settings: settingsOfPalette(event.detail.palette) }), event.detail.settled);
+  }
+
+  /** A dragged year replaces the address, so that going back leads to the question before and not to every year between. */
+  #goTo(next: string, settled: boolean) {
+    if (settled) globalThis.history.pushState(undefined, '', next);
+    else globalThis.history.replaceState(undefined, '', next);
     this.#follow();
   }
 }

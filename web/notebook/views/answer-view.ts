@@ -97,11 +97,13 @@ function hexOf(colour: AskedColour): { readonly askedHex?: string } {
   return swatch.ok ? { askedHex: swatch.value.hex } : {};
 }
 
-const wordsOf = (verdict: Verdict | 'nothing-near') => verdictWords[verdict];
+/** The words of a verdict. */
+export const wordsOf = (verdict: Verdict | 'nothing-near') => verdictWords[verdict];
 
 const NOTHING = { speaksFor: [], speaksAgainst: [], missing: [], nearest: [], others: 0, forWhom: [], rules: [], changes: [] } as const;
 
-function judgedView(base: EvidenceBase, judgement: RouteJudgement, question: PosedQuestion, because: readonly string[]) {
+/** What a judged route shows, whatever was asked. */
+export function judgedView(base: EvidenceBase, judgement: RouteJudgement, question: PosedQuestion, because: readonly string[]) {
   const weighed = weighClaims(judgement);
   const lines = (claims: readonly JudgedClaim[]) => claims.map((one) => claimLine(base, one));
   return {

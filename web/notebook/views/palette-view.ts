@@ -3,35 +3,17 @@ import { labToLch } from '../../domain/colour/lab.ts';
 import { coreOf } from '../../domain/date/date-span.ts';
 import { formatSpan } from '../../domain/date/format-date.ts';
 import { comparePalettes, type PaletteChange } from '../../domain/palette/compare-palettes.ts';
-import { gapsIn, type PaletteColour, type PaletteOrder, paletteOf, sortPalette, USUAL_VERDICTS } from '../../domain/palette/palette.ts';
+import { gapsIn, type PaletteColour, paletteOf, sortPalette, USUAL_VERDICTS } from '../../domain/palette/palette.ts';
 import type { RouteQuestion } from '../../domain/verdict/judge-route.ts';
 import { type Verdict, VERDICTS } from '../../domain/verdict/standing-words.ts';
 import type { Notebook } from '../notebook.ts';
+import type { PaletteGrouping, TypedPalette } from '../typed-palette.ts';
 import type { QuestionProblem } from '../pose-question.ts';
 import { poseQuestion } from '../pose-question.ts';
 import { titleOf } from '../words/claim-line.ts';
 import { changeInWords, colourOriginWords, gapSentence } from '../words/palette-words.ts';
 import { verdictWords } from '../words/verdict-words.ts';
 import { weaveOf } from './cloth-view.ts';
-
-/** A palette as it is asked for. */
-export interface TypedPalette {
-  readonly region: string;
-  readonly when: string;
-  readonly fibre?: string;
-  readonly wearer?: string;
-  readonly dyedHere?: boolean;
-  readonly sort?: PaletteOrder;
-  readonly group?: PaletteGrouping;
-  /** Show plausible and weaker colours too. */
-  readonly all?: boolean;
-  /** The date the words compare with. */
-  readonly since?: string;
-}
-
-/** What the gaps on the line part. */
-export const PALETTE_GROUPINGS = ['family', 'origin', 'dyestuff', 'verdict', 'none'] as const;
-export type PaletteGrouping = (typeof PALETTE_GROUPINGS)[number];
 
 /** A cloth on the line. */
 export interface PaletteCloth {

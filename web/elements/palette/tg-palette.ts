@@ -1,0 +1,219 @@
+import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { Engine } from '../../notebook/engine.ts';
+import type { AnswerView } from '../../notebook/views/answer-view.ts';
+import type { Choice, ChoicesView } from '../../notebook/views/choices-view.ts';
+import type { TypedPalette } from '../../notebook/typed-palette.ts';
+import type { PaletteOrProblems, PaletteView } from '../../notebook/views/palette-view.ts';
+import '../answer/tg-answer.ts';
+import { problemSentence, threadYear, YEARS } from '../ask/question-view.ts';
+import '../cloth-line/tg-cloth-line.ts';
+import type { ClothPickEvent } from '../shared/events.ts';
+import { LatestTask } from '../shared/latest-task.ts';
+import { sentenceStyles } from '../shared/sentence.styles.ts';
+import { yearThreadStyles } from '../shared/year-thread.styles.ts';
+import { PaletteChangeEvent } from './palette-change-event.ts';
+import { clothItem, GROUPING_WORDS, ORDER_WORDS } from './palette-element-view.ts';
+import { styles } from './tg-palette.styles.ts';
+
+/**
+ * @summary The colours of a place and date as cloth on a line; a dragged year changes them, and words say what came and went.
+ * @event {PaletteChangeEvent} tg-palette-change - The reader asks for another palette.
+ * @csspart line - The line of cloths.
+ * @csspart changes - What came and went.
+ * @csspart taken - The cloth taken down, with everything behind it.
+ */
+@customElement('tg-palette')
+export class TgPalette extends LitElement {
+  static override styles = [sentenceStyles, yearThreadStyles, styles];
+
+  /** Where the notebook is. */
+  @property({ attribute: false }) engine?: Engine;
+  /** The palette asked for; an address holds it. */
+  @property({ attribute: false }) palette: TypedPalette = { region: '', when: '' };
+  /** Grows when the notebook changes. */
+  @property({ type: Number }) version = 0;
+
+  @state() private choices?: ChoicesView;
+  @state() private result?: PaletteOrProblems;
+  @state() private shown?: PaletteView;
+  @state() private taken?: string;
+  @state() private behind?: AnswerView;
+
+  readonly #finding = new LatestTask<PaletteOrProblems>((result) => {
+    this.result = result;
+    if ('palette' in result) this.shown = result.palette;
+  });
+  readonly #choosing = new LatestTask<ChoicesView>((choices) => (this.choices = choices));
+  readonly #opening = new LatestTask<AnswerView | undefined>((behind) => (this.behind = behind));
+
+  override willUpdate(changed: PropertyValues<this>) {
+    if (!this.engine) return;
+    const anew = changed.has('engine') || changed.has('version');
+    if (anew) this.#choosing.run(this.engine.choices());
+    if (anew || changed.has('palette')) this.#finding.run(this.engine.palette(this.palette));
+    if ((anew || changed.has('palette')) && this.taken !== undefined) this.#opening.run(this.engine.behindCloth(this.palette, this.taken));
+  }
+
+  override render() {
+    const problems = this.result && 'problems' in this.result ? this.result.problems : [];
+    return html`
+      <h1>${this.#sentence()}</h1>
+      ${this.#yearThread()} ${problems.map((problem) => html`<p class="problem" role="alert">${problemSentence(problem)}</p>`)}
+      ${this.shown ? this.#line(this.shown) : html`<p role="status">Judging every colour.</p>`}
+    `;
+  }
+
+  #sentence() {
+    const { palette, choices } = this;
+    return html`<span class="sentence">
+      The colours of ${this.#select('Place', palette.region, choices?.regions, (region) => ({ region: region ?? '' }))} about
+      <input
+        type="text"
+        aria-label="Date"
+        .value=${palette.when}
+        @change=${(event: Event) => this.#change({ when: (event.target as HTMLInputElement).value })}
+      />
+      on ${this.#select('Fibre', palette.fibre, choices?.fibres, (fibre) => ({ fibre }), 'any fibre')} for
+      ${this.#select('Wearer', palette.wearer, choices?.wearers, (wearer) => ({ wearer }), 'anyone')}, hung
+      ${this.#words('Order', palette.sort ?? 'hue', ORDER_WORDS, (sort) => ({ sort }))} with gaps
+      ${this.#words('Gaps', palette.group ?? 'family', GROUPING_WORDS, (group) => ({ group }))}, showing
+      ${this.#words('Shown', palette.all === true ? 'all' : 'usual', { usual: 'what the notes stand behind', all: 'what is plausible or disputed, too' }, (which) => ({ all: which === 'all' }))}.
+    </span>`;
+  }
+
+  #select(
+    label: string,
+    chosen: string | undefined,
+    list: readonly Choice[] | undefined,
+    change: (id: string | undefined) => Partial<TypedPalette>,
+    none?: string,
+  ) {
+    return html`<select
+      aria-label=${label}
+      @change=${(event: Event) => {
+        const { value } = event.target as HTMLSelectElement;
+        this.#change(change(value === '' ? undefined : value));
+      }}
+    >
+      ${none === undefined ? nothing : html`<option value="" ?selected=${chosen === undefined}>${none}</option>`}
+      ${list?.map(({ id, title, depth }) => html`<option value=${id} ?selected=${id === chosen}>${'\u2003'.repeat(depth)}${title}</option>`)}
+    </select>`;
+  }
+
+  #words<W extends string>(label: string, chosen: W, words: Readonly<Record<W, string>>, change: (word: W) => Partial<TypedPalette>) {
+    const entries = Object.entries(words) as [W, string][];
+    return html`<select
+      aria-label=${label}
+      @change=${(event: Event) => this.#change(change((event.target as HTMLSelectElement).value as W))}
+    >
+      ${entries.map(([word, text]) => html`<option value=${word} ?selected=${word === chosen}>${text}</option>`)}
+    </select>`;
+  }
+
+  #yearThread() {
+    return html`<div class="year">
+      <label for="year">Year</label>
+      <input
+        id="year"
+        type="range"
+        min=${YEARS.from}
+        max=${YEARS.to}
+        .value=${String(threadYear(this.palette.when))}
+        aria-valuetext=${this.palette.when}
+        @input=${(event: Event) => this.#drag(event, false)}
+        @change=${(event: Event) => this.#drag(event, true)}
+      />
+      <span>${this.shown?.reading ?? ''}</span>
+    </div>`;
+  }
+
+  #line(view: PaletteView) {
+    return html`
+      <div class="line" part="line">
+        <tg-cloth-line
+          label=${`Colours of ${view.place}`}
+          .items=${view.cloths.map(clothItem)}
+          .taken=${this.taken}
+          @tg-cloth-pick=${this.#take}
+        >
+          <p slot="empty">Nothing hangs here: the notes stand behind no colour for this place and date.</p>
+        </tg-cloth-line>
+      </div>
+      ${this.taken === undefined ? nothing : this.#taken(view)}
+      <div class="below">
+        <section part="changes" aria-live="polite">
+          <h2>${view.since ? `Since ${view.since.date}` : 'What came and went'}</h2>
+          ${this.#changes(view)}
+        </section>
+        <section>
+          <h2>On the line, and not</h2>
+          <p>${view.cloths.length} ${view.cloths.length === 1 ? 'colour hangs' : 'colours hang'} here. ${view.gaps}</p>
+          ${
+            view.hidden.length === 0
+              ? nothing
+              : html`<p class="quiet">Not shown: ${view.hidden.map(({ word, count }) => `${count} ${word.toLowerCase()}`).join(', ')}.</p>`
+          }
+        </section>
+      </div>
+    `;
+  }
+
+  #changes(view: PaletteView) {
+    if (!view.since) {
+      return html`<p>Keep this date, then drag the year: what came, what went and what changed is said here.</p>
+        <button type="button" @click=${() => this.#change({ since: this.palette.when })}>Compare from ${this.palette.when}</button>`;
+    }
+    const { changes } = view.since;
+    return html`${
+        changes.length === 0
+          ? html`<p>Nothing changed between the two dates.</p>`
+          : html`<ul>
+              ${changes.map((sentence) => html`<li>${sentence}</li>`)}
+            </ul>`
+      }
+      <p><button type="button" @click=${() => this.#change({ since: undefined })}>Stop comparing</button></p>`;
+  }
+
+  #taken(view: PaletteView) {
+    const cloth = view.cloths.find(({ id }) => id === this.taken);
+    return html`<section class="taken" part="taken" id="taken" tabindex="-1" aria-label="Taken down">
+      <header>
+        <div>
+          <h2>${cloth?.title ?? 'No longer on the line'}</h2>
+          ${cloth ? html`<p class="quiet">${[cloth.fibre, cloth.dyes, cloth.origin, cloth.lch].filter((part) => part !== '').join(' · ')}</p>` : nothing}
+          ${cloth?.recipe === undefined ? nothing : html`<a href=${`#/notebook/${cloth.recipe}`}>The recipe</a>`}
+        </div>
+        <button type="button" @click=${this.#hangUp}>Hang it up again</button>
+      </header>
+      ${this.behind ? html`<tg-answer .answer=${this.behind} .clothsTitle=${'Its samples, and how far each lies from their mean'}></tg-answer>` : html`<p role="status">Looking behind it.</p>`}
+    </section>`;
+  }
+
+  #take(event: ClothPickEvent) {
+    this.taken = event.detail.id;
+    this.behind = undefined;
+    if (this.engine) this.#opening.run(this.engine.behindCloth(this.palette, this.taken));
+    void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('#taken')?.focus());
+  }
+
+  #hangUp() {
+    this.taken = undefined;
+    this.behind = undefined;
+    void this.updateComplete.then(() => this.renderRoot.querySelector('tg-cloth-line')?.focus());
+  }
+
+  #drag(event: Event, settled: boolean) {
+    this.#change({ when: (event.target as HTMLInputElement).value }, settled);
+  }
+
+  #change(change: Partial<TypedPalette>, settled = true) {
+    this.dispatchEvent(new PaletteChangeEvent({ ...this.palette, ...change }, settled));
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tg-palette': TgPalette;
+  }
+}
