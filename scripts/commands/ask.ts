@@ -39,12 +39,8 @@ export const ask: Command = async (args) => {
     console.error('Give --colour or --dye, not both.');
     return 2;
   }
-  const { question, problems } = poseQuestion(notebook.base, {
-    ...optional,
-    region: text('region') ?? '',
-    when: text('when') ?? '',
-    dyedHere: read.values['dyed-here'] === true,
-  });
+  const typed = { ...optional, region: text('region') ?? '', when: text('when') ?? '', dyedHere: read.values['dyed-here'] === true };
+  const { question, problems } = poseQuestion(notebook.base, typed, notebook.colours);
   if (!question) {
     tellProblems(problems);
     return 2;
@@ -99,12 +95,15 @@ function dyeText(notebook: Notebook, question: PosedQuestion, answer: DyeAnswer)
   ].join('\n');
 }
 
-function heading({ base }: Notebook, { route, when, dye, tolerance }: PosedQuestion): string {
-  const what = dye === undefined ? `that colour (within ΔE00 ${tolerance})` : titleOf(base, dye);
+function heading({ base }: Notebook, { route, when, dye, tolerance, colourNamed }: PosedQuestion): string {
+  const colour = colourNamed ? `the colour of “${colourNamed.ids.map((id) => titleOf(base, id)).join('”, “')}”` : 'that colour';
+  const what = dye === undefined ? `${colour} (within ΔE00 ${tolerance})` : titleOf(base, dye);
   const fibre = route.fibre === undefined ? '' : ` on ${titleOf(base, route.fibre).toLowerCase()}`;
   const wearer = route.wearer === undefined ? '' : ` by ${titleOf(base, route.wearer).toLowerCase()}`;
-  return `Would ${what} be ${route.dyedHere ? 'dyed' : 'worn'}${fibre} in ${titleOf(base, route.region)}, ${formatSpan(when)}${wearer}?\n`;
+  return `Would ${what} be ${route.dyedHere ? 'dyed' : 'worn'}${fibre} in ${titleOf(base, route.region)}, ${formatSpan(when)}${wearer}?\n${colourNamed && !colourNamed.fits ? `${NOT_IN_USE}\n` : ''}`;
 }
+
+const NOT_IN_USE = 'Your notes do not have that colour-word in use there and then: its colours elsewhere are taken.';
 
 function evidence({ base }: Notebook, judgement: RouteJudgement, question: PosedQuestion): readonly string[] {
   const lines = judgement.materials.flatMap(({ claims }) =>

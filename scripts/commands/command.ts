@@ -75,6 +75,8 @@ export function tellProblems(problems: readonly QuestionProblem[]): void {
     const near = nearest.length > 0 ? ` ${problem === 'ambiguous' ? 'It fits' : 'Nearest known'}: ${nearest.join(', ')}.` : '';
     if (problem === 'missing') console.error(`${option} is missing${part === 'colour' ? ' (or --dye)' : ''}.`);
     else if (problem === 'ambiguous') console.error(`${option} "${typed}" fits more than one.${near}`);
+    else if (problem === 'colourless')
+      console.error(`${option} "${typed}": the note of that name states no colour. Write for example: ${nearest.join(' or ')}.`);
     else if (problem === 'unreadable')
       console.error(`${option} "${typed}" cannot be read.${nearest.length > 0 ? ` Write for example: ${nearest.join(' or ')}.` : ''}`);
     else console.error(`${option} "${typed}" is not known here.${near}`);

@@ -17,6 +17,7 @@ export function colourAnswerJson(base: EvidenceBase, answer: ColourAnswer) {
       ...questionJson(answer.question),
       tolerance: answer.question.tolerance,
       conditions: answer.question.colour.kind === 'bare-lab' ? "the trials' own" : 'D65/10',
+      colourWords: answer.question.colourWords ?? [],
     },
     candidates: answer.candidates.map((one) => candidateJson(base, one)),
     closest: answer.closest ? candidateJson(base, answer.closest) : null,

@@ -3,12 +3,14 @@ import { MATERIAL_KINDS } from '../domain/claim/evidence-base.ts';
 import type { Found } from '../domain/claim/name-index.ts';
 import { swatchFromCss } from '../domain/colour/swatch-colour.ts';
 import { parseColourText } from '../domain/colour/parse-colour.ts';
-import { type DateSpan, coreOf } from '../domain/date/date-span.ts';
+import { type DateSpan, type YearSpan, coreOf } from '../domain/date/date-span.ts';
 import { parseDate } from '../domain/date/parse-date.ts';
 import type { NoteKind } from '../domain/note/note.ts';
-import { DEFAULT_TOLERANCE } from '../domain/verdict/ask.ts';
+import { type ColourQuestion, DEFAULT_TOLERANCE } from '../domain/verdict/ask.ts';
 import type { AskedColour } from '../domain/verdict/asked-colour.ts';
 import type { RouteQuestion } from '../domain/verdict/judge-route.ts';
+import type { SampleColours } from '../domain/verdict/sample-colours.ts';
+import { type ColourNamed, colourOfWords } from './colour-of-words.ts';
 
 /** A question as somebody typed it. */
 export interface TypedQuestion {
@@ -25,24 +27,32 @@ export interface TypedQuestion {
 /** What could not be understood, and the nearest that can be. */
 export interface QuestionProblem {
   readonly part: 'colour' | 'dye' | 'region' | 'when' | 'fibre' | 'wearer' | 'tolerance';
-  readonly problem: 'missing' | 'unknown' | 'ambiguous' | 'unreadable';
+  /** `colourless`: a note of that name is there, but it states no colour. */
+  readonly problem: 'missing' | 'unknown' | 'ambiguous' | 'unreadable' | 'colourless';
   readonly typed: string;
   readonly nearest: readonly string[];
 }
 
 /** A question understood; the colour or the dye is there, whichever was typed. */
 export interface PosedQuestion {
-  readonly route: RouteQuestion;
+  readonly route: RouteQuestion & Pick<ColourQuestion, 'colourWords'>;
   readonly when: DateSpan;
   readonly tolerance: number;
   readonly colour?: AskedColour;
+  /** Where the colour was named by words: what they named, and whether a colour-word among them was in use here and then. */
+  readonly colourNamed?: ColourNamed;
   readonly dye?: string;
 }
 
-/** Understands a typed question against a notebook; every part that cannot be understood is told, none guessed. */
+/**
+ * Understands a typed question against a notebook; every part that cannot be understood is told, none guessed.
+ *
+ * @param colours lets a recipe, a trial or an undyed fibre be asked for as a colour; without it only colour-words can.
+ */
 export function poseQuestion(
   base: EvidenceBase,
   typed: TypedQuestion,
+  colours?: SampleColours,
 ): { readonly question?: PosedQuestion; readonly problems: readonly QuestionProblem[] } {
   const problems: QuestionProblem[] = [];
   const tell = (part: QuestionProblem['part'], problem: QuestionProblem['problem'], text: string, nearest: readonly string[] = []) => {
@@ -68,21 +78,56 @@ export function poseQuestion(
   const fibre = named('fibre', typed.fibre, ['fibre']);
   const wearer = named('wearer', typed.wearer, ['wearer']);
   const dye = named('dye', typed.dye, MATERIAL_KINDS);
-  const colour = typed.colour === undefined ? undefined : readColour(typed.colour);
-  if (typed.colour !== undefined && !colour) tell('colour', 'unreadable', typed.colour, ['#8f3b2e', '45,40,25']);
+  const asked = region !== undefined && when ? { region, span: coreOf(when) } : undefined;
+  const read = typed.colour === undefined ? undefined : readAskedColour(base, typed.colour, asked, colours);
+  if (read && 'problem' in read) tell('colour', read.problem, typed.colour ?? '', read.nearest);
+  const understood = read && !('problem' in read) ? read : undefined;
   if (typed.colour === undefined && typed.dye === undefined) tell('colour', 'missing', '');
   const tolerance = typed.tolerance === undefined ? DEFAULT_TOLERANCE : Number(typed.tolerance);
   if (!(tolerance > 0 && tolerance <= 100)) tell('tolerance', 'unreadable', typed.tolerance ?? '', [String(DEFAULT_TOLERANCE)]);
 
   if (problems.length > 0 || region === undefined || !when) return { problems };
-  const route: RouteQuestion = {
+  const route: PosedQuestion['route'] = {
     region,
     span: coreOf(when),
     ...(fibre === undefined ? {} : { fibre }),
     ...(wearer === undefined ? {} : { wearer }),
     dyedHere: typed.dyedHere ?? false,
+    ...(understood && understood.colourWords.length > 0 ? { colourWords: understood.colourWords } : {}),
   };
-  return { question: { route, when, tolerance, ...(colour && { colour }), ...(dye === undefined ? {} : { dye }) }, problems };
+  const ofColour = understood && { colour: understood.colour, ...(understood.named && { colourNamed: understood.named }) };
+  return { question: { route, when, tolerance, ...ofColour, ...(dye === undefined ? {} : { dye }) }, problems };
+}
+
+interface UnderstoodColour {
+  readonly colour: AskedColour;
+  readonly colourWords: readonly string[];
+  readonly named?: ColourNamed;
+}
+
+/**
+ * A typed colour with the notebook beside it. Words that are a CSS colour and also a colour-word in use here and then
+ * ("purple") ask for both: the nearest of all these colours counts.
+ */
+function readAskedColour(
+  base: EvidenceBase,
+  text: string,
+  asked: { readonly region: string; readonly span: YearSpan } | undefined,
+  colours: SampleColours | undefined,
+): UnderstoodColour | { readonly problem: QuestionProblem['problem']; readonly nearest: readonly string[] } {
+  const plain = readColour(text);
+  const words = /\p{L}/u.test(text) && !text.trim().startsWith('#') ? colourOfWords(base, text, asked, colours) : undefined;
+  if (words?.is === 'colour') {
+    const { swatches, named } = words;
+    const colourWords = named.by === 'colour-word' ? named.ids : [];
+    if (plain?.kind !== 'swatches') return { colour: { kind: 'swatches', swatches }, colourWords, named };
+    const both = named.fits ? [...plain.swatches, ...swatches] : plain.swatches;
+    return { colour: { kind: 'swatches', swatches: both }, colourWords, named };
+  }
+  if (plain) return { colour: plain, colourWords: words?.is === 'colourless' ? words.ids : [] };
+  if (words?.is === 'colourless') return { problem: 'colourless', nearest: ['#8f3b2e', '45,40,25'] };
+  if (words?.is === 'several') return { problem: 'ambiguous', nearest: words.ids };
+  return { problem: 'unreadable', nearest: ['#8f3b2e', '45,40,25', ...(words?.is === 'none' ? words.nearest.slice(0, 2) : [])] };
 }
 
 /** A typed colour: CSS colours with their screen conditions, a Lab without any. */
