@@ -44,7 +44,7 @@ export class TgClothLine extends LitElement {
     if (this.hung.length === 0) return html`<slot name="empty"></slot>`;
     const grouped = this.items.some(({ group }) => group !== undefined);
     return html`
-      <ul role="list" class=${grouped ? 'grouped' : ''} aria-label=${this.label} @keydown=${this.#move}>
+      <ul role="list" class=${grouped ? 'grouped' : ''} aria-label=${this.label} @keydown=${(event: KeyboardEvent) => this.#move(event)}>
         ${repeat(
           this.hung,
           ({ item }) => item.id,
@@ -60,7 +60,7 @@ export class TgClothLine extends LitElement {
     const classes = [startsGroup ? 'starts' : '', endsGroup ? 'ends' : '', leaving ? 'leaving' : ''].join(' ').trim();
     const stop = this.current ?? this.items[0]?.id;
     return html`
-      <li class=${classes} ?inert=${leaving} @transitionend=${this.#left}>
+      <li class=${classes} ?inert=${leaving} @transitionend=${(event: TransitionEvent) => this.#left(event)}>
         ${
           startsGroup
             ? html`<p part="group">${group}</p>

@@ -1,0 +1,258 @@
+import { html, LitElement, nothing, svg, type PropertyValues } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { formatYear } from '../../domain/date/format-years.ts';
+import { baseStyles } from '../shared/base.styles.ts';
+import { BandPickEvent, YearChangeEvent } from '../shared/events.ts';
+import { OnPaper } from '../shared/on-paper.ts';
+import { WidthOf } from '../shared/width-of.ts';
+import '../swatch/tg-swatch.ts';
+import { chartView, type ChartView, type DrawnRow } from './availability-chart-view.ts';
+import { followPointer } from './chart-drag.ts';
+import { chartLegend } from './chart-legend.ts';
+import type { ChartRow } from './chart-row.ts';
+import { betweenEnds, including, scaleOf, yearsOf, zoomed, type Years } from './chart-scale.ts';
+import { chartTable } from './chart-table.ts';
+import { yearAfterKey } from './year-after-key.ts';
+import { styles } from './tg-availability-chart.styles.ts';
+
+const CLOSER = 0.6;
+/** Width of the plot on an A4 page, in CSS pixels: 178 mm between the margins, less 40 mm for the heads. */
+const PAPER_PLOT = 522;
+
+/**
+ * @summary Who had what, when: sources as rows, years across, a thread at the asked year that drags; the same as a table one key away.
+ * @event {YearChangeEvent} tg-year-change - The reader moved the thread, also while it is being dragged.
+ * @event {BandPickEvent} tg-band-pick - The reader wants the claim behind a band.
+ * @csspart chart - Heads, scale and plot.
+ * @csspart thread - The thread at the asked year.
+ */
+@customElement('tg-availability-chart')
+export class TgAvailabilityChart extends LitElement {
+  static override styles = [baseStyles, styles];
+
+  /** The sources, in their order. Replace the list; never mutate it. */
+  @property({ attribute: false }) rows: readonly ChartRow[] = [];
+  /** The asked year, astronomical. */
+  @property({ type: Number }) year = 1000;
+  /** What the chart shows, in words: the table's caption. */
+  @property() label = 'Who had what, when';
+  /** Shows the table instead of the chart. */
+  @property({ type: Boolean, attribute: 'as-table', reflect: true }) asTable = false;
+
+  /** The years in view after zooming; without them, all there are. */
+  @state() private view?: Years;
+  /** The two ends of the years being chosen on the scale, while they are. */
+  @state() private chosen?: readonly [number, number];
+
+  private readonly onPaper = new OnPaper(this, () => this.performUpdate());
+  private readonly plotWidth = new WidthOf(this, () => this.renderRoot.querySelector('.plot'));
+
+  override willUpdate(changed: PropertyValues<this>) {
+    if (changed.has('year') && this.view) this.view = including(this.view, this.#whole, this.year);
+  }
+
+  override render() {
+    return html`
+      <div class="tools" @keydown=${(event: KeyboardEvent) => this.#shortcut(event)}>
+        <button class="plain" type="button" aria-keyshortcuts="t" @click=${() => this.#turn()}>
+          ${this.asTable ? 'Show as chart' : 'Show as table'}
+        </button>
+        ${this.asTable ? nothing : this.#zoomTools()}
+      </div>
+      ${
+        this.asTable
+          ? html`<div @keydown=${(event: KeyboardEvent) => this.#shortcut(event)}>
+              ${chartTable(this.rows, this.label, (claimKey) => this.#pick(claimKey))}
+            </div>`
+          : html`${this.#chart()} ${chartLegend()}`
+      }
+    `;
+  }
+
+  #zoomTools() {
+    const whole = this.#whole;
+    return html`
+      <button class="plain" type="button" aria-keyshortcuts="+" @click=${() => this.#zoom(CLOSER)}>Closer</button>
+      <button class="plain" type="button" aria-keyshortcuts="-" ?disabled=${!this.view} @click=${() => this.#zoom(1 / CLOSER)}>
+        Farther
+      </button>
+      <button class="plain" type="button" ?disabled=${!this.view} @click=${() => this.#seeAll()}>
+        All years, ${formatYear(whole.from)} to ${formatYear(whole.to)}
+      </button>
+    `;
+  }
+
+  #chart() {
+    const width = this.#width;
+    const view = chartView(this.rows, this.#years, this.year, width);
+    return html`
+      <div part="chart" role="group" aria-label=${this.label} @keydown=${(event: KeyboardEvent) => this.#shortcut(event)}>
+        <div class="scale" aria-hidden="true" @pointerdown=${(event: PointerEvent) => this.#choose(event)}>
+          ${view.ticks.map(({ x, words }) => (words ? html`<span class="tick" style="inset-inline-start: ${this.#share(x)}">${words}</span>` : nothing))}
+          ${this.chosen ? this.#chosenYears(this.chosen) : nothing}
+        </div>
+        <ul class="heads">
+          ${view.rows.map((drawn) => this.#head(drawn))}
+        </ul>
+        <div class="plot">
+          <svg aria-hidden="true" height=${view.height} viewBox="0 0 ${Math.max(1, width)} ${view.height}" preserveAspectRatio="none">
+            <defs>
+              <pattern id="hatching" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+                <path class="hatching" d="M0 0V5"></path>
+              </pattern>
+            </defs>
+            ${width === 0 ? nothing : this.#drawing(view, width)}
+          </svg>
+          ${width === 0 ? nothing : this.#thread(view)}
+        </div>
+      </div>
+    `;
+  }
+
+  #head({ row, height }: DrawnRow) {
+    return html`
+      <li style="block-size: ${height}px">
+        ${
+          row.hex
+            ? html`<tg-swatch aria-hidden="true" .hex=${row.hex} .fibre=${row.fibre ?? 'wool'} .seed=${row.id}></tg-swatch>`
+            : html`<span class="nothing"></span>`
+        }
+        ${row.title}
+      </li>
+    `;
+  }
+
+  #drawing({ rows, ticks, height }: ChartView, width: number) {
+    return svg`
+      ${ticks.map(({ x }) => svg`<path class="warp" d="M${x} 0V${height}"></path>`)}
+      ${rows.map(
+        ({ y, height: rowHeight, bands }) => svg`
+          <path class="rule" d="M0 ${y + rowHeight - 0.5}H${width}"></path>
+          ${bands.map(
+            ({ claimKey, words, marks, touch }) => svg`
+              <g class="band" @click=${() => this.#pick(claimKey)}>
+                <title>${words}</title>
+                <rect class="touch" x=${touch.x} y=${touch.y} width=${touch.width} height=${touch.height}></rect>
+                ${marks.map((mark) => svg`<path class=${mark.ink} d=${mark.d}></path>`)}
+              </g>`,
+          )}`,
+      )}`;
+  }
+
+  #thread({ thread }: ChartView) {
+    const { from, to } = this.#whole;
+    if (thread === undefined) return nothing;
+    return html`
+      <div
+        part="thread"
+        role="slider"
+        tabindex="0"
+        aria-label="Asked year"
+        aria-orientation="horizontal"
+        aria-valuemin=${from}
+        aria-valuemax=${to}
+        aria-valuenow=${this.year}
+        aria-valuetext=${formatYear(this.year)}
+        style="inset-inline-start: ${this.#share(thread)}"
+        @pointerdown=${(event: PointerEvent) => this.#drag(event)}
+        @keydown=${(event: KeyboardEvent) => this.#step(event)}
+      >
+        <span class="spool">${formatYear(this.year)}</span>
+      </div>
+    `;
+  }
+
+  #chosenYears([from, to]: readonly [number, number]) {
+    return html`<span class="chosen" style="inset-inline-start: ${Math.min(from, to)}px; inline-size: ${Math.abs(to - from)}px"></span>`;
+  }
+
+  /** Shares of the width, and not pixels, so that all of it still fits where paper is narrower than was thought. */
+  #share(x: number) {
+    return `${(x / Math.max(1, this.#width)) * 100}%`;
+  }
+
+  get #width(): number {
+    return this.onPaper.value ? PAPER_PLOT : this.plotWidth.value;
+  }
+
+  get #whole(): Years {
+    return yearsOf(this.rows, this.year);
+  }
+
+  get #years(): Years {
+    return this.view ?? this.#whole;
+  }
+
+  #ask(year: number) {
+    const { from, to } = this.#whole;
+    const asked = Math.min(to, Math.max(from, year));
+    if (asked === this.year) return;
+    this.year = asked;
+    this.dispatchEvent(new YearChangeEvent(asked));
+  }
+
+  #pick(claimKey: string) {
+    this.dispatchEvent(new BandPickEvent(claimKey));
+  }
+
+  #zoom(factor: number) {
+    const whole = this.#whole;
+    const next = zoomed(this.#years, whole, this.year, factor);
+    this.view = next.to - next.from >= whole.to - whole.from ? undefined : next;
+  }
+
+  #seeAll() {
+    this.view = undefined;
+  }
+
+  #drag(event: PointerEvent) {
+    const plot = this.renderRoot.querySelector('.plot');
+    if (!plot) return;
+    const follow = (x: number) => this.#ask(scaleOf(this.#years, this.#width).year(x));
+    (event.currentTarget as HTMLElement).focus();
+    followPointer(event, plot, { move: follow, end: (x, moved) => (moved ? follow(x) : undefined) });
+  }
+
+  /** A drag across the scale brings those years closer; a press asks about one. */
+  #choose(event: PointerEvent) {
+    const scaleElement = event.currentTarget as HTMLElement;
+    const start = event.clientX - scaleElement.getBoundingClientRect().left;
+    const yearAt = scaleOf(this.#years, this.#width).year;
+    followPointer(event, scaleElement, {
+      move: (x) => (this.chosen = [start, x]),
+      end: (x, moved) => {
+        this.chosen = undefined;
+        if (moved) this.view = betweenEnds(yearAt(start), yearAt(x), this.#whole);
+        else this.#ask(yearAt(x));
+      },
+    });
+  }
+
+  #step(event: KeyboardEvent) {
+    const next = yearAfterKey(event.key, event.shiftKey, this.year, this.#whole);
+    if (next === undefined || event.altKey || event.ctrlKey || event.metaKey) return;
+    event.preventDefault();
+    this.#ask(next);
+  }
+
+  #shortcut(event: KeyboardEvent) {
+    if (event.defaultPrevented || event.altKey || event.ctrlKey || event.metaKey) return;
+    if (event.key === 't') this.#turn();
+    else if (this.asTable) return;
+    else if (event.key === '+' || event.key === '=') this.#zoom(CLOSER);
+    else if (event.key === '-') this.#zoom(1 / CLOSER);
+    else if (event.key === '0') this.#seeAll();
+  }
+
+  /** The focused thread or claim goes with what is turned away; the button that turns stays. */
+  #turn() {
+    this.asTable = !this.asTable;
+    this.renderRoot.querySelector<HTMLElement>('.tools button')?.focus();
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tg-availability-chart': TgAvailabilityChart;
+  }
+}
