@@ -1,14 +1,12 @@
-import { parseDate } from '../domain/date/parse-date.ts';
-import { formatSpan } from '../domain/date/format-date.ts';
-import { type AnswerOrProblems, answerView } from './views/answer-view.ts';
-import { type ChoicesView, choicesView } from './views/choices-view.ts';
-import { Notebook, type NotebookFile } from './notebook.ts';
+import type { AnswerOrProblems } from './views/answer-view.ts';
+import type { ChoicesView } from './views/choices-view.ts';
+import type { NotebookFile } from './notebook.ts';
 import type { TypedQuestion } from './pose-question.ts';
-import { type DyestuffEntry, dyestuffIndex, type DyestuffView, dyestuffView } from './views/dyestuff-view.ts';
-import { type NamedNoteView, namingView } from './views/naming-view.ts';
-import { behindCloth } from './views/behind-cloth.ts';
+import type { DyestuffEntry, DyestuffView } from './views/dyestuff-view.ts';
+import type { KeptPaletteView } from './views/kept-palette-view.ts';
+import type { NamedNoteView } from './views/naming-view.ts';
 import type { TypedPalette } from './typed-palette.ts';
-import { type PaletteOrProblems, paletteView } from './views/palette-view.ts';
+import type { PaletteOrProblems } from './views/palette-view.ts';
 import type { AnswerView } from './views/answer-view.ts';
 
 /** How many files a notebook has, by what they are. */
@@ -25,6 +23,9 @@ export interface Engine {
   palette(palette: TypedPalette): Promise<PaletteOrProblems>;
   /** Everything behind one cloth of a palette, as an answer; undefined when it is not of this notebook. */
   behindCloth(palette: TypedPalette, cloth: string): Promise<AnswerView | undefined>;
+  keptPalettes(): Promise<readonly { readonly id: string; readonly title: string }[]>;
+  /** A kept palette, judged again; undefined when there is none of that id. */
+  keptPalette(id: string): Promise<KeptPaletteView | undefined>;
   dyestuffs(): Promise<readonly DyestuffEntry[]>;
   /** Everything on one dyestuff; undefined when there is none of that id. */
   dyestuff(id: string): Promise<DyestuffView | undefined>;
@@ -41,53 +42,10 @@ export const ENGINE_METHODS = Object.keys({
   answer: true,
   palette: true,
   behindCloth: true,
+  keptPalettes: true,
+  keptPalette: true,
   dyestuffs: true,
   dyestuff: true,
   namings: true,
   readDate: true,
 } satisfies Record<keyof Engine, true>) as readonly (keyof Engine)[];
-
-/** The engine in this very thread. */
-export class LocalEngine implements Engine {
-  #notebook = new Notebook();
-
-  open(files: readonly NotebookFile[]): Promise<NotebookSize> {
-    this.#notebook = new Notebook();
-    this.#notebook.putAll(files);
-    const notes = [...this.#notebook.base.notes()].length;
-    return Promise.resolve({ notes, others: files.length - notes });
-  }
-
-  choices(): Promise<ChoicesView> {
-    return Promise.resolve(choicesView(this.#notebook));
-  }
-
-  answer(question: TypedQuestion): Promise<AnswerOrProblems> {
-    return Promise.resolve(answerView(this.#notebook, question));
-  }
-
-  palette(palette: TypedPalette): Promise<PaletteOrProblems> {
-    return Promise.resolve(paletteView(this.#notebook, palette));
-  }
-
-  behindCloth(palette: TypedPalette, cloth: string): Promise<AnswerView | undefined> {
-    return Promise.resolve(behindCloth(this.#notebook, palette, cloth));
-  }
-
-  dyestuffs(): Promise<readonly DyestuffEntry[]> {
-    return Promise.resolve(dyestuffIndex(this.#notebook));
-  }
-
-  dyestuff(id: string): Promise<DyestuffView | undefined> {
-    return Promise.resolve(dyestuffView(this.#notebook, id));
-  }
-
-  namings(id: string): Promise<readonly NamedNoteView[]> {
-    return Promise.resolve(namingView(this.#notebook, id));
-  }
-
-  readDate(text: string): Promise<string | undefined> {
-    const span = this.#notebook.base.spanOfText(text) ?? parseDate(text).span;
-    return Promise.resolve(span && formatSpan(span));
-  }
-}

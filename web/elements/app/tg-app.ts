@@ -31,7 +31,7 @@ const FIRST_PALETTE = { region: 'hanse-towns', when: '1370' } as const;
 
 /** Views that are fetched when they are first opened. */
 const LATER: Partial<Record<View, () => Promise<unknown>>> = {
-  palette: () => import('../palette/tg-palette.ts'),
+  palette: () => Promise.all([import('../palette/tg-palette.ts'), import('../palette/tg-kept-palette.ts')]),
   dyestuffs: () => import('../dyestuff/tg-dyestuffs.ts'),
 };
 
@@ -104,6 +104,8 @@ export class TgApp extends LitElement {
     void LATER[view]?.();
     switch (view) {
       case 'palette':
+        if (id !== undefined)
+          return html`<tg-kept-palette .engine=${this.engine} .paletteId=${id} .version=${this.version}></tg-kept-palette>`;
         return html`<tg-palette
           .engine=${this.engine}
           .palette=${isBare ? FIRST_PALETTE : paletteOfAddress(this.address)}

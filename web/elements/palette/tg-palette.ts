@@ -35,6 +35,7 @@ export class TgPalette extends LitElement {
   @property({ type: Number }) version = 0;
 
   @state() private choices?: ChoicesView;
+  @state() private kept: readonly { readonly id: string; readonly title: string }[] = [];
   @state() private result?: PaletteOrProblems;
   @state() private shown?: PaletteView;
   @state() private taken?: string;
@@ -44,13 +45,17 @@ export class TgPalette extends LitElement {
     this.result = result;
     if ('palette' in result) this.shown = result.palette;
   });
+  readonly #listing = new LatestTask<readonly { readonly id: string; readonly title: string }[]>((kept) => (this.kept = kept));
   readonly #choosing = new LatestTask<ChoicesView>((choices) => (this.choices = choices));
   readonly #opening = new LatestTask<AnswerView | undefined>((behind) => (this.behind = behind));
 
   override willUpdate(changed: PropertyValues<this>) {
     if (!this.engine) return;
     const anew = changed.has('engine') || changed.has('version');
-    if (anew) this.#choosing.run(this.engine.choices());
+    if (anew) {
+      this.#choosing.run(this.engine.choices());
+      this.#listing.run(this.engine.keptPalettes());
+    }
     if (anew || changed.has('palette')) this.#finding.run(this.engine.palette(this.palette));
     if ((anew || changed.has('palette')) && this.taken !== undefined) this.#opening.run(this.engine.behindCloth(this.palette, this.taken));
   }
@@ -154,9 +159,18 @@ export class TgPalette extends LitElement {
               ? nothing
               : html`<p class="quiet">Not shown: ${view.hidden.map(({ word, count }) => `${count} ${word.toLowerCase()}`).join(', ')}.</p>`
           }
+          ${this.#kept()}
         </section>
       </div>
     `;
+  }
+
+  #kept() {
+    if (this.kept.length === 0) return nothing;
+    return html`<p class="quiet">Palettes kept</p>
+      <ul>
+        ${this.kept.map(({ id, title }) => html`<li><a href=${`#/palette/${id}`}>${title}</a></li>`)}
+      </ul>`;
   }
 
   #changes(view: PaletteView) {

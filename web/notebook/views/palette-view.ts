@@ -108,7 +108,8 @@ export function changesBetween(
     .map((change) => changeInWords(base, change));
 }
 
-function clothOf(base: EvidenceBase, one: PaletteColour, grouping: PaletteGrouping): PaletteCloth {
+/** A palette's colour as a cloth of a view. */
+export function clothOf(base: EvidenceBase, one: PaletteColour, grouping: PaletteGrouping): PaletteCloth {
   const { judgement, colour } = one;
   const { route } = judgement;
   const { l, c, h } = labToLch(colour.lab10);

@@ -1,0 +1,67 @@
+import { parseDate } from '../domain/date/parse-date.ts';
+import { formatSpan } from '../domain/date/format-date.ts';
+import { type AnswerOrProblems, answerView } from './views/answer-view.ts';
+import { type ChoicesView, choicesView } from './views/choices-view.ts';
+import { type NotebookFile, Notebook } from './notebook.ts';
+import type { TypedQuestion } from './pose-question.ts';
+import { type DyestuffEntry, type DyestuffView, dyestuffIndex, dyestuffView } from './views/dyestuff-view.ts';
+import { type KeptPaletteView, keptPalettes, keptPaletteView } from './views/kept-palette-view.ts';
+import { type NamedNoteView, namingView } from './views/naming-view.ts';
+import { behindCloth } from './views/behind-cloth.ts';
+import type { TypedPalette } from './typed-palette.ts';
+import { type PaletteOrProblems, paletteView } from './views/palette-view.ts';
+import type { AnswerView } from './views/answer-view.ts';
+import type { Engine, NotebookSize } from './engine.ts';
+
+/** The engine in this very thread. */
+export class LocalEngine implements Engine {
+  #notebook = new Notebook();
+
+  open(files: readonly NotebookFile[]): Promise<NotebookSize> {
+    this.#notebook = new Notebook();
+    this.#notebook.putAll(files);
+    const notes = [...this.#notebook.base.notes()].length;
+    return Promise.resolve({ notes, others: files.length - notes });
+  }
+
+  choices(): Promise<ChoicesView> {
+    return Promise.resolve(choicesView(this.#notebook));
+  }
+
+  answer(question: TypedQuestion): Promise<AnswerOrProblems> {
+    return Promise.resolve(answerView(this.#notebook, question));
+  }
+
+  palette(palette: TypedPalette): Promise<PaletteOrProblems> {
+    return Promise.resolve(paletteView(this.#notebook, palette));
+  }
+
+  behindCloth(palette: TypedPalette, cloth: string): Promise<AnswerView | undefined> {
+    return Promise.resolve(behindCloth(this.#notebook, palette, cloth));
+  }
+
+  keptPalettes(): Promise<readonly { readonly id: string; readonly title: string }[]> {
+    return Promise.resolve(keptPalettes(this.#notebook));
+  }
+
+  keptPalette(id: string): Promise<KeptPaletteView | undefined> {
+    return Promise.resolve(keptPaletteView(this.#notebook, id));
+  }
+
+  dyestuffs(): Promise<readonly DyestuffEntry[]> {
+    return Promise.resolve(dyestuffIndex(this.#notebook));
+  }
+
+  dyestuff(id: string): Promise<DyestuffView | undefined> {
+    return Promise.resolve(dyestuffView(this.#notebook, id));
+  }
+
+  namings(id: string): Promise<readonly NamedNoteView[]> {
+    return Promise.resolve(namingView(this.#notebook, id));
+  }
+
+  readDate(text: string): Promise<string | undefined> {
+    const span = this.#notebook.base.spanOfText(text) ?? parseDate(text).span;
+    return Promise.resolve(span && formatSpan(span));
+  }
+}
