@@ -3,7 +3,7 @@ import { VERDICTS } from '../../../web/domain/verdict/standing-words.ts';
 import { clothShape } from '../../../web/elements/swatch/cloth-shape.ts';
 import { hemMarks } from '../../../web/elements/swatch/hem.ts';
 import { seeded } from '../../../web/elements/shared/seeded.ts';
-import { swatchView, type SwatchInput } from '../../../web/elements/swatch/swatch-view.ts';
+import { swatchView, tilePlaces, type SwatchInput } from '../../../web/elements/swatch/swatch-view.ts';
 
 const cloth = (given: Partial<SwatchInput> = {}): SwatchInput => ({
   hex: '#a63d2b',
@@ -66,6 +66,25 @@ describe('hemMarks', () => {
       // Absolute points only: M, L, C, Q and S; the arcs of knots are relative.
       const heights = marks.flatMap(({ d }) => [...d.matchAll(/[MLCQS]([-\d.]+) ([-\d.]+)/g)].map((found) => Number(found[2])));
       expect(Math.min(...heights)).toBeGreaterThan(100 - 56);
+    }
+  });
+});
+
+describe('tilePlaces', () => {
+  test.each([24, 32, 36, 64])('tiles of %d units cover the cloth, turned by two degrees either way', (size) => {
+    const places = tilePlaces(size);
+    for (const degrees of [-2, 0, 2]) {
+      const turn = (-degrees * Math.PI) / 180;
+      for (const [x, y] of [
+        [1, 7],
+        [102, 7],
+        [1, 150],
+        [102, 150],
+        [50, 80],
+      ] as const) {
+        const [tx, ty] = [x * Math.cos(turn) - y * Math.sin(turn), x * Math.sin(turn) + y * Math.cos(turn)];
+        expect(places.some(([left, top]) => tx >= left && tx <= left + size && ty >= top && ty <= top + size)).toBe(true);
+      }
     }
   });
 });

@@ -59,6 +59,18 @@ describe('tg-swatch', () => {
     },
   );
 
+  test('drawn for paper, the mean stays, and the screen comes back after', async () => {
+    for (const fibre of fibres) {
+      const swatch = await aSwatch({ hex: '#6b7f3a', fibre }, '96px');
+      dispatchEvent(new Event('beforeprint'));
+      expect(swatch.shadowRoot?.querySelector('pattern')).toBeNull();
+      expect(difference(await meanOnScreen(swatch), '#6b7f3a'), fibre).toBeLessThan(1);
+      dispatchEvent(new Event('afterprint'));
+      expect(swatch.shadowRoot?.querySelector('pattern')).not.toBeNull();
+      swatch.remove();
+    }
+  });
+
   test('it is drawn again when its colour changes', async () => {
     const swatch = await aSwatch({ hex: '#a63d2b' });
     swatch.hex = '#24415f';

@@ -77,6 +77,11 @@ export const baseStyles = css`
     vertical-align: baseline;
   }
 
+  td > .plain {
+    padding: 0;
+    text-align: start;
+  }
+
   thead th {
     border-block-end: var(--tg-line-2, 2px) solid var(--tg-edge, currentColor);
   }

@@ -1,7 +1,7 @@
 import type { Verdict } from '../../domain/verdict/standing-words.ts';
 import { verdictWords } from '../../notebook/words/verdict-words.ts';
 import { seeded } from '../shared/seeded.ts';
-import { clothShape, pair, ringPath, type Point } from './cloth-shape.ts';
+import { BOX, clothShape, pair, ringPath, type Point } from './cloth-shape.ts';
 import { hemMarks, type HemMark } from './hem.ts';
 import { linearOf, shade } from './shade.ts';
 import { weaveKindOf, weaveOf } from './weave.ts';
@@ -42,6 +42,8 @@ export interface SwatchView {
 
 /** Grey of a cloth whose colour is not known. */
 const UNDYED = '#b0b0b0';
+/** No cloth reaches farther to the right, in units. */
+const CLOTH_REACH = 104;
 /** Shades closer than this are drawn as one: it keeps the drawing small and no eye sees it. */
 const SHADE_STEP = 0.01;
 
@@ -84,6 +86,18 @@ function sheenStops(hex: string, strength: number): SwatchView['sheen'] {
     const wave = Math.sin((i / 16) * Math.PI * 4);
     return { at: i / 16, colour: wave >= 0 ? lit : dim, opacity: Math.round(Math.abs(wave) * 100) / 100 };
   });
+}
+
+/**
+ * Where a tile's corners go so that it covers the cloth, also when the whole lies up to two degrees off the upright.
+ *
+ * @param size side of the tile, in units.
+ */
+export function tilePlaces(size: number): readonly Point[] {
+  const over = 8;
+  const along = (length: number): readonly number[] =>
+    Array.from({ length: Math.ceil((length + 2 * over) / size) }, (_, i) => i * size - over);
+  return along(BOX.height).flatMap((y) => along(CLOTH_REACH).map((x): Point => [x, y]));
 }
 
 /** A parcel tag, its thread drawn through the cloth's upper corner. */

@@ -2,9 +2,10 @@ import { html, LitElement, nothing, svg, type SVGTemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { Verdict } from '../../domain/verdict/standing-words.ts';
 import { baseStyles } from '../shared/base.styles.ts';
+import { OnPaper } from '../shared/on-paper.ts';
 import { BOX } from './cloth-shape.ts';
 import { hemDrawing, hemStyles } from './hem-drawing.ts';
-import { swatchView, type SwatchView } from './swatch-view.ts';
+import { swatchView, tilePlaces, type SwatchView } from './swatch-view.ts';
 import { styles } from './tg-swatch.styles.ts';
 
 /**
@@ -35,6 +36,8 @@ export class TgSwatch extends LitElement {
   /** What the cloth is called, for those who hear the page. */
   @property() label = '';
 
+  private readonly onPaper = new OnPaper(this, () => this.performUpdate());
+
   override render() {
     const view = swatchView(this);
     return html`
@@ -46,16 +49,12 @@ export class TgSwatch extends LitElement {
     `;
   }
 
-  #cloth({ outline, fill, tiles, sheen, lean }: SwatchView): SVGTemplateResult {
+  #cloth(view: SwatchView): SVGTemplateResult {
+    const { outline, fill, sheen } = view;
     const soft = this.predicted;
     return svg`
       <defs>
-        ${tiles.map(
-          ({ size, paths }, i) => svg`
-            <pattern id="weave-${i}" width=${size} height=${size} patternUnits="userSpaceOnUse" patternTransform="rotate(${lean})">
-              ${paths.map((path) => svg`<path d=${path.d} fill=${path.fill}></path>`)}
-            </pattern>`,
-        )}
+        ${this.onPaper.value ? nothing : this.#patterns(view)}
         <linearGradient id="sheen">
           ${sheen.map((stop) => svg`<stop offset=${stop.at} stop-color=${stop.colour} stop-opacity=${stop.opacity}></stop>`)}
         </linearGradient>
@@ -65,10 +64,34 @@ export class TgSwatch extends LitElement {
       ${soft ? nothing : svg`<path class="lie" d=${outline} transform="translate(1.2 1.6)"></path>`}
       <g mask=${soft ? 'url(#soft)' : nothing}>
         <path d=${outline} fill=${fill}></path>
-        ${tiles.map((_, i) => svg`<path d=${outline} fill="url(#weave-${i})"></path>`)}
+        ${this.onPaper.value ? this.#threads(view) : view.tiles.map((_, i) => svg`<path d=${outline} fill="url(#weave-${i})"></path>`)}
         ${sheen.length > 0 ? svg`<path d=${outline} fill="url(#sheen)" fill-opacity="0.6"></path>` : nothing}
       </g>
       <path class="edge" d=${outline}></path>`;
+  }
+
+  #patterns({ tiles, lean }: SwatchView): readonly SVGTemplateResult[] {
+    return tiles.map(
+      ({ size, paths }, i) => svg`
+        <pattern id="weave-${i}" width=${size} height=${size} patternUnits="userSpaceOnUse" patternTransform="rotate(${lean})">
+          ${paths.map((path) => svg`<path d=${path.d} fill=${path.fill}></path>`)}
+        </pattern>`,
+    );
+  }
+
+  /** On paper every thread is drawn: browsers print a pattern as a large picture, a megabyte for each cloth. */
+  #threads({ outline, tiles, lean }: SwatchView): SVGTemplateResult {
+    return svg`
+      <clipPath id="cut"><path d=${outline}></path></clipPath>
+      <g clip-path="url(#cut)">
+        <g transform="rotate(${lean})">
+          ${tiles.map(
+            ({ size, paths }, i) => svg`
+              <defs><g id="tile-${i}">${paths.map((path) => svg`<path d=${path.d} fill=${path.fill}></path>`)}</g></defs>
+              ${tilePlaces(size).map(([x, y]) => svg`<use href="#tile-${i}" x=${x} y=${y}></use>`)}`,
+          )}
+        </g>
+      </g>`;
   }
 
   #tag({ tag }: SwatchView): SVGTemplateResult {
