@@ -73,7 +73,7 @@ export class TgClothLine extends LitElement {
           data-id=${id}
           tabindex=${id === stop ? 0 : -1}
           aria-label=${spokenName(item)}
-          aria-current=${id === this.taken ? 'true' : nothing}
+          aria-current=${id === this.taken ? 'true' : 'false'}
           @click=${() => this.#pick(id)}
           @focus=${() => (this.current = id)}
         >
