@@ -2,7 +2,7 @@ import type { EvidenceBase } from '../claim/evidence-base.ts';
 import { labToLch } from '../colour/lab.ts';
 import type { SwatchColour } from '../colour/swatch-colour.ts';
 import { dyedRecipes, type DyedSample, judgedFibre, undyedCloths } from '../verdict/cloths.ts';
-import { judgeRoute, type RouteJudgement, type RouteQuestion } from '../verdict/judge-route.ts';
+import { type JudgedMaterial, judgeRoute, type RouteJudgement, type RouteQuestion } from '../verdict/judge-route.ts';
 import { routeOf, undyedRoute } from '../verdict/route.ts';
 import type { SampleColours } from '../verdict/sample-colours.ts';
 import { type Origin, ORIGINS, type Verdict, VERDICTS } from '../verdict/standing-words.ts';
@@ -31,6 +31,7 @@ export interface PaletteColour {
 
 /** Every colour of the notebook judged for a place and span, by id. Other fibres of a class do not count: a palette is of what was made. */
 export function paletteOf(base: EvidenceBase, colours: SampleColours, question: RouteQuestion): readonly PaletteColour[] {
+  const known = new Map<string, JudgedMaterial>();
   const dyed = dyedRecipes(base, colours).flatMap(({ recipe, samples }): PaletteColour[] => {
     const byFibre = new Map<string | undefined, DyedSample[]>();
     for (const sample of samples) {
@@ -44,7 +45,7 @@ export function paletteOf(base: EvidenceBase, colours: SampleColours, question: 
         base,
         routeOf(base, recipe, judgedFibre(base, recipe, fibre)),
         withFibre(question, question.fibre ?? fibre),
-        { brief: true },
+        { brief: true, known },
       );
       return [entry(`${recipe}|${fibre ?? ''}`, judgement, colour, own, fibre)];
     });
@@ -55,7 +56,7 @@ export function paletteOf(base: EvidenceBase, colours: SampleColours, question: 
     return [
       entry(
         `${route.id}|${fibre}`,
-        judgeRoute(base, route, withFibre(question, question.fibre ?? fibre), { brief: true }),
+        judgeRoute(base, route, withFibre(question, question.fibre ?? fibre), { brief: true, known }),
         colour,
         [],
         fibre,

@@ -55,26 +55,39 @@ export interface RouteJudgement {
 
 const ON_CLOTH: ReadonlySet<Status> = new Set(['on-cloth', 'cloth-only']);
 
-/** Judges a route at a place and time, worn there or dyed there; a brief judgement leaves the sub-spans out. */
+/**
+ * Judges a route at a place and time, worn there or dyed there; a brief judgement leaves the sub-spans out.
+ *
+ * @param extra.known materials already judged for this very question, kept by the caller over many routes.
+ */
 export function judgeRoute(
   base: EvidenceBase,
   route: Route,
   question: RouteQuestion,
-  extra: { readonly cap?: Cap; readonly colourWords?: readonly string[]; readonly brief?: boolean } = {},
+  extra: {
+    readonly cap?: Cap;
+    readonly colourWords?: readonly string[];
+    readonly brief?: boolean;
+    readonly known?: Map<string, JudgedMaterial>;
+  } = {},
 ): RouteJudgement {
   const asked: Asked = {
     region: question.region,
     span: question.span,
     fibreLine: question.fibre === undefined ? [] : base.fibreLine(question.fibre),
   };
-  const here = route.materials.map((material) => judgeMaterial(base, material, asked, question.dyedHere, extra.brief));
+  const judge = (material: RouteMaterial, where: Asked, dyedHere: boolean): JudgedMaterial => {
+    const key = [material.id, where.region, where.fibreLine.join(' '), dyedHere].join('\n');
+    const found = extra.known?.get(key) ?? judgeMaterial(base, material, where, dyedHere, extra.brief);
+    extra.known?.set(key, found);
+    return found.material === material ? found : { ...found, material };
+  };
+  const here = route.materials.map((material) => judge(material, asked, question.dyedHere));
   const dyeingPlaceUnknown =
     !question.dyedHere &&
     here.some(({ material, standing }) => material.role === 'dye' && (standing === 'cloth-only' || standing === 'on-cloth'));
   const materials = dyeingPlaceUnknown
-    ? here.map((one) =>
-        one.material.role === 'dye' ? one : judgeMaterial(base, one.material, { ...asked, region: WORLD }, false, extra.brief),
-      )
+    ? here.map((one) => (one.material.role === 'dye' ? one : judge(one.material, { ...asked, region: WORLD }, false)))
     : here;
 
   const standing =
