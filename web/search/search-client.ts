@@ -1,0 +1,68 @@
+import type { SearchReply, SearchRequest, SearchWire } from './messages.ts';
+import type { NoteDocument } from './note-documents.ts';
+import type { FoundNote } from './note-search.ts';
+
+/** A request before it has its number; written out so that each member keeps its own keys. */
+type Unnumbered<T> = T extends unknown ? Omit<T, 'id'> : never;
+
+/** Documents sent at once (our choice: some tens of milliseconds of indexing, so that a query need not wait long). */
+const AT_ONCE = 50;
+
+/** The page's end of the search worker. */
+export class SearchClient {
+  readonly #wire: SearchWire;
+  readonly #waiting = new Map<number, { readonly resolve: (reply: SearchReply) => void; readonly reject: (fault: Error) => void }>();
+  #sent = 0;
+  #latestQuery = 0;
+
+  constructor(wire: SearchWire) {
+    this.#wire = wire;
+    wire.addEventListener('message', ({ data }) => this.#hear(data as SearchReply));
+  }
+
+  /** Adds notes or puts them in the place of those of the same files; resolves with how many the index holds. */
+  async put(documents: readonly NoteDocument[]): Promise<number> {
+    const parts: Promise<SearchReply>[] = [];
+    for (let at = 0; at < documents.length; at += AT_ONCE)
+      parts.push(this.#ask({ do: 'put', documents: documents.slice(at, at + AT_ONCE) }));
+    const last = (await Promise.all(parts)).at(-1);
+    return last?.is === 'done' ? last.size : 0;
+  }
+
+  /** Takes the notes of files out. */
+  async remove(files: readonly string[]): Promise<void> {
+    await this.#ask({ do: 'remove', files });
+  }
+
+  /** Forgets every note. */
+  async clear(): Promise<void> {
+    await this.#ask({ do: 'clear' });
+  }
+
+  /**
+   * Notes that answer a query.
+   *
+   * @returns undefined where a later query was asked meanwhile: the latest wins.
+   */
+  async query(text: string, most?: number): Promise<readonly FoundNote[] | undefined> {
+    const asked = this.#ask({ do: 'query', text, ...(most === undefined ? {} : { most }) });
+    const mine = (this.#latestQuery = this.#sent);
+    const reply = await asked;
+    return reply.is === 'found' && mine === this.#latestQuery ? reply.notes : undefined;
+  }
+
+  #ask(request: Unnumbered<SearchRequest>): Promise<SearchReply> {
+    const id = ++this.#sent;
+    return new Promise((resolve, reject) => {
+      this.#waiting.set(id, { resolve, reject });
+      this.#wire.postMessage({ ...request, id } satisfies SearchRequest);
+    });
+  }
+
+  #hear(reply: SearchReply): void {
+    const caller = this.#waiting.get(reply.id);
+    this.#waiting.delete(reply.id);
+    if (reply.is === 'failed') caller?.reject(new Error(reply.why));
+    else caller?.resolve(reply);
+  }
+}
