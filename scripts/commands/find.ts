@@ -1,0 +1,140 @@
+import { type EvidenceBase, MATERIAL_KINDS } from '../../web/domain/claim/evidence-base.ts';
+import { findNames } from '../../web/domain/naming/find-names.ts';
+import { namesOfKind } from '../../web/domain/naming/notebook-names.ts';
+import { type NamedNote, type NamingReading, NAMING_READINGS, whereNamed } from '../../web/domain/naming/where-named.ts';
+import type { Note, NoteId } from '../../web/domain/note/note.ts';
+import type { Notebook } from '../../web/notebook/notebook.ts';
+import { titleOf } from '../../web/notebook/words/claim-line.ts';
+import { readingWords, whyFound, whyNamed } from '../../web/notebook/words/naming-words.ts';
+import { noteDocument } from '../../web/search/note-documents.ts';
+import { NoteSearch } from '../../web/search/note-search.ts';
+import { type Command, openFolder, readArgs, tellProblems, wrap } from './command.ts';
+
+/** Which list a note belongs to. */
+type Group = NamingReading | 'words' | 'other-name' | 'near';
+
+/** One line of the answer; `id`, `kind`, `title`, `why` are stable API. */
+interface FoundRow {
+  readonly id: string;
+  readonly kind: string;
+  readonly title: string;
+  readonly why: string;
+  readonly group: Group;
+  readonly file: string;
+}
+
+/** `tenterground find FOLDER WORDS… | --dye ID [--json]`: notes, and why each is there. */
+export const find: Command = async (args) => {
+  const read = readArgs(args, { dye: { type: 'string' }, json: { type: 'boolean' } });
+  if (!read) return 2;
+  const [folder, ...rest] = read.words;
+  const words = rest.join(' ').trim();
+  const dye = typeof read.values['dye'] === 'string' ? read.values['dye'] : undefined;
+  const opened = await openFolder(folder);
+  if (!opened) return 2;
+  if ((dye === undefined) === (words === '')) {
+    console.error('Give the words to find, or --dye with a dyestuff: tenterground find FOLDER WORDS… | --dye ID');
+    return 2;
+  }
+  const { notebook } = opened;
+  const rows = dye === undefined ? findWords(notebook, words) : findDye(notebook.base, dye);
+  if (!rows) return 2;
+  if (read.values['json'] === true) console.log(JSON.stringify(rows, undefined, 2));
+  else console.log(asText(notebook.base, rows, words));
+  return 0;
+};
+
+/** Every note that names a dyestuff or other material; undefined after saying that it is not known. */
+function findDye(base: EvidenceBase, typed: string): readonly FoundRow[] | undefined {
+  const found = base.find(typed, ['dyestuff']);
+  const any = found.is === 'none' ? base.find(typed, MATERIAL_KINDS) : found;
+  if (any.is === 'one') return whereNamed(base, any.id).map((named) => rowOf(named.note, named.reading, whyNamed(base, named)));
+  const nearest = any.is === 'several' ? any.ids : any.nearest;
+  tellProblems([{ part: 'dye', problem: any.is === 'several' ? 'ambiguous' : 'unknown', typed, nearest }]);
+  return undefined;
+}
+
+/** Full text; and where the words are a dyestuff's name, the notes that have it under another name. */
+function findWords({ base }: Notebook, words: string): readonly FoundRow[] {
+  const search = new NoteSearch();
+  const byFile = new Map<string, Note>();
+  for (const note of base.notes()) {
+    byFile.set(note.file, note);
+    search.put(noteDocument(note));
+  }
+  const named = new Map<Note, NamedNote>();
+  for (const subject of subjectsOf(base, words)) {
+    for (const one of whereNamed(base, subject)) {
+      const known = named.get(one.note);
+      if (!known || rank(one) < rank(known)) named.set(one.note, one);
+    }
+  }
+  const rows: FoundRow[] = [];
+  const shown = new Set<Note>();
+  const results = search.query(words);
+  for (const { file, near, why } of results) {
+    const note = byFile.get(file);
+    if (!note || near) continue;
+    shown.add(note);
+    const naming = named.get(note);
+    const unsure = naming && naming.reading !== 'certain' ? naming : undefined;
+    rows.push(unsure ? rowOf(note, unsure.reading, whyNamed(base, unsure)) : rowOf(note, 'words', whyFound(why)));
+  }
+  for (const one of named.values()) {
+    if (shown.has(one.note)) continue;
+    shown.add(one.note);
+    rows.push(rowOf(one.note, one.reading === 'certain' ? 'other-name' : one.reading, whyNamed(base, one)));
+  }
+  for (const { file, near, why } of results) {
+    const note = byFile.get(file);
+    if (note && near && !shown.has(note)) rows.push(rowOf(note, 'near', whyFound(why)));
+  }
+  return rows.sort((a, b) => GROUPS.indexOf(a.group) - GROUPS.indexOf(b.group));
+}
+
+const rank = ({ reading }: NamedNote): number => NAMING_READINGS.indexOf(reading);
+
+/** The materials whose own name the whole text is; several where it is shared. */
+const subjectsOf = (base: EvidenceBase, words: string): readonly NoteId[] => [
+  ...new Set(
+    MATERIAL_KINDS.flatMap((kind) =>
+      findNames(words, namesOfKind(base, kind).dictionary)
+        .filter(({ start, end }) => start === 0 && end === words.length)
+        .flatMap(({ holders }) => [...holders].filter(([, { colourWord }]) => colourWord === undefined).map(([id]) => id)),
+    ),
+  ),
+];
+
+const rowOf = (note: Note, group: Group, why: string): FoundRow => ({
+  id: note.id,
+  kind: note.record.kind,
+  title: note.title,
+  why,
+  group,
+  file: note.file,
+});
+
+const GROUPS: readonly Group[] = ['words', 'certain', 'other-name', 'ambiguous', 'doubtful', 'ruled-out', 'near'];
+
+const GROUP_WORDS = {
+  ...readingWords,
+  words: 'With these words, or words that begin so',
+  'other-name': 'The same under another name',
+  near: 'Near spelling',
+} as const satisfies Record<Group, string>;
+
+function asText(base: EvidenceBase, rows: readonly FoundRow[], words: string): string {
+  if (rows.length === 0) {
+    const near = base.nearestNames(words, ['dyestuff', 'mordant', 'colour-word']).map((id) => titleOf(base, id));
+    return `Nothing found.${near.length > 0 ? ` The nearest names: ${near.join(', ')}.` : ''}`;
+  }
+  const subjects = subjectsOf(base, words).map((id) => titleOf(base, id));
+  const shared = subjects.length > 1 ? [`“${words}” is a name of ${subjects.join(' and ')}.`, ''] : [];
+  const lists = GROUPS.flatMap((group) => {
+    const own = rows.filter((row) => row.group === group);
+    return own.length === 0 ? [] : [`${GROUP_WORDS[group]} (${own.length})`, ...own.map(rowText), ''];
+  });
+  return [...shared, ...lists].join('\n').trimEnd();
+}
+
+const rowText = ({ id, kind, title, why }: FoundRow): string => `  ${title}  [${kind} ${id}]\n${wrap(why, '      ')}`;
