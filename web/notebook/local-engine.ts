@@ -1,3 +1,7 @@
+import { type CompareOrProblems, compareView } from './views/compare-view.ts';
+import { type TableOrProblems, tableView, type TypedTable } from './views/table-view.ts';
+import { claimBehind, type TypedChart, whoHadWhat, type WhoHadWhatView } from './views/who-had-what-view.ts';
+import type { ListedClaim } from './views/dyestuff-view.ts';
 import { parseDate } from '../domain/date/parse-date.ts';
 import { formatSpan } from '../domain/date/format-date.ts';
 import { type AnswerOrProblems, answerView } from './views/answer-view.ts';
@@ -7,6 +11,7 @@ import type { TypedQuestion } from './pose-question.ts';
 import { type DyestuffEntry, type DyestuffView, dyestuffIndex, dyestuffView } from './views/dyestuff-view.ts';
 import { type KeptPaletteView, keptPalettes, keptPaletteView } from './views/kept-palette-view.ts';
 import { type NamedNoteView, namingView } from './views/naming-view.ts';
+import { type NoteView, noteView } from './views/note-view.ts';
 import { behindCloth } from './views/behind-cloth.ts';
 import type { TypedPalette } from './typed-palette.ts';
 import { type PaletteOrProblems, paletteView } from './views/palette-view.ts';
@@ -40,6 +45,22 @@ export class LocalEngine implements Engine {
     return Promise.resolve(behindCloth(this.#notebook, palette, cloth));
   }
 
+  whoHadWhat(chart: TypedChart): Promise<WhoHadWhatView | undefined> {
+    return Promise.resolve(whoHadWhat(this.#notebook, chart));
+  }
+
+  claimBehind(key: string): Promise<(ListedClaim & { readonly material: string }) | undefined> {
+    return Promise.resolve(claimBehind(this.#notebook, key));
+  }
+
+  compare(before: TypedPalette, now: TypedPalette): Promise<CompareOrProblems> {
+    return Promise.resolve(compareView(this.#notebook, before, now));
+  }
+
+  judgeTable(table: TypedTable): Promise<TableOrProblems> {
+    return Promise.resolve(tableView(this.#notebook, table));
+  }
+
   keptPalettes(): Promise<readonly { readonly id: string; readonly title: string }[]> {
     return Promise.resolve(keptPalettes(this.#notebook));
   }
@@ -58,6 +79,14 @@ export class LocalEngine implements Engine {
 
   namings(id: string): Promise<readonly NamedNoteView[]> {
     return Promise.resolve(namingView(this.#notebook, id));
+  }
+
+  note(id: string): Promise<NoteView | undefined> {
+    return Promise.resolve(noteView(this.#notebook, id));
+  }
+
+  attachment(path: string): Promise<Uint8Array | undefined> {
+    return Promise.resolve(this.#notebook.attachment(path));
   }
 
   readDate(text: string): Promise<string | undefined> {

@@ -28,6 +28,7 @@ export interface BandRow {
   readonly id: string;
   readonly title: string;
   readonly hex?: string;
+  readonly fibre?: string;
   readonly bands: readonly BandView[];
 }
 
@@ -188,7 +189,8 @@ export function bandOf(base: EvidenceBase, { claim, region, span }: PlacedClaim)
   };
 }
 
-function listedClaim(base: EvidenceBase, { claim, region, span }: PlacedClaim): ListedClaim {
+/** A claim for a list. */
+export function listedClaim(base: EvidenceBase, { claim, region, span }: PlacedClaim): ListedClaim {
   return {
     key: claimKey(claim),
     region: titleOf(base, region),
@@ -252,3 +254,6 @@ function clothsByDye(notebook: Notebook): ReadonlyMap<string, readonly GivenClot
   shelves.set(notebook, { version: base.version, cloths });
   return cloths;
 }
+
+/** The first cloth a dyestuff gave, alone before over-dyes. */
+export const clothOfDye = (notebook: Notebook, id: string): GivenCloth | undefined => clothsByDye(notebook).get(id)?.[0];
