@@ -23,14 +23,10 @@ export interface ColourWordMeaning {
   readonly doubt?: string;
 }
 
-/** The colour-words that typed words name: the whole text as a name, else every name in it. */
-export function colourWordsNamed(base: EvidenceBase, text: string): readonly NoteId[] {
-  const whole = base.find(text, ['colour-word']);
-  if (whole.is === 'one') return [whole.id];
-  if (whole.is === 'several') return whole.ids;
-  const { dictionary } = namesOfKind(base, 'colour-word');
-  return [...new Set(findNames(text, dictionary).flatMap(({ candidates }) => candidates))];
-}
+/** The colour-words that typed words name; all of them where several notes are about one word. */
+export const colourWordsNamed = (base: EvidenceBase, text: string): readonly NoteId[] => [
+  ...new Set(findNames(text, namesOfKind(base, 'colour-word').dictionary).flatMap(({ candidates }) => candidates)),
+];
 
 /**
  * What the colour-words in a text meant here and then. Several meanings stand side by side; none is chosen.

@@ -98,12 +98,13 @@ export const FALSE_FRIENDS: readonly FalseFriend[] = [
   // The fish.
   { names: ['ling'], within: /\b(?:cod|fish\w*|stockfish|herrings?|hake|haddock|nets?|salted|catch)\b/, unlessDyeing: true },
   // Nothing; a broken house; a hundred thousand; lakes; a bird; colours and sticks of chalk; inks.
-  { names: ['nil'], before: /(?:^| )(?:was|were|is|are|be|been|almost|virtually|practically|to|one|two|three|of)$/, unlessDyeing: true },
+  { names: ['nil'], before: /(?:^| )(?:was|were|is|are|be|been)$/, after: /^$/, unlessDyeing: true },
+  { names: ['nil'], before: /(?:^| )(?:almost|virtually|practically|to|one|two|three)$/, unlessDyeing: true },
   { names: ['nil'], after: /^(?:results?|returns?|returned|effect|desperandum|points?|found|per|all)\b/ },
   {
     names: ['ruin'],
     before:
-      /(?:^| )(?:a|an|the|this|that|old|of|to|in|into|his|her|their|its|my|our|your|will|would|can|could|may|might|roman|castle|financial|utter)$/,
+      /(?:^| )(?:a|an|the|this|that|old|(?:brink|verge|edge|state|risk|danger) of|to|in|into|his|her|their|its|my|our|your|will|would|can|could|may|might|roman|castle|financial|utter)$/,
   },
   { names: ['ruin'], after: /^(?:the|a|it|them|everything|of|him|her|us|me|you)\b/ },
   { names: ['lakh'], before: /(?:^| )(?:\d[\d ]*|one|two|three|four|five|six|seven|eight|nine|ten|several|many|few|a)$/ },

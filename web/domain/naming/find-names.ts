@@ -72,14 +72,16 @@ function longestAt(text: string, words: readonly TextWord[], at: number, { root,
       if (!gap) return;
     }
     const isLoose = loose || gap === 'loose';
-    const go = (key: string, end: number, next: number, further: boolean) => {
+    const go = (key: string, end: number, next: number, further: boolean, whole = true) => {
       const child = node.next.get(key);
       if (!child) return;
-      take(child, end, next, isLoose);
+      if (whole) take(child, end, next, isLoose);
       if (further) step(child, next, depth + 1, isLoose);
     };
     if (word.stem) go(word.stem.key, word.stem.end, index + 1, false);
-    go(word.key, word.end, index + 1, true);
+    // "madder's" is a madder's, not the plural that folds to the same letters.
+    const possessive = word.stem !== undefined && node.next.get(word.stem.key)?.entry !== undefined;
+    go(word.key, word.end, index + 1, true, !possessive);
     // "log-wood" for "logwood".
     const second = words[index + 1];
     if (second && second.start - word.end <= LONGEST_GAP && HYPHEN.test(text.slice(word.end, second.start))) {
