@@ -63,8 +63,9 @@ function findWords({ base }: Notebook, words: string): readonly FoundRow[] {
     search.put(noteDocument(note));
   }
   const named = new Map<Note, NamedNote>();
-  for (const subject of subjectsOf(base, words)) {
-    for (const one of whereNamed(base, subject)) {
+  for (const { id, own } of holdersOf(base, words)) {
+    // A colour-word's other dyestuffs are not what was typed; they only make the name a shared one.
+    for (const one of own ? whereNamed(base, id) : []) {
       const known = named.get(one.note);
       if (!known || rank(one) < rank(known)) named.set(one.note, one);
     }
@@ -94,16 +95,15 @@ function findWords({ base }: Notebook, words: string): readonly FoundRow[] {
 
 const rank = ({ reading }: NamedNote): number => NAMING_READINGS.indexOf(reading);
 
-/** The materials whose own name the whole text is; several where it is shared. */
-const subjectsOf = (base: EvidenceBase, words: string): readonly NoteId[] => [
-  ...new Set(
-    MATERIAL_KINDS.flatMap((kind) =>
-      findNames(words, namesOfKind(base, kind).dictionary)
-        .filter(({ start, end }) => start === 0 && end === words.length)
-        .flatMap(({ holders }) => [...holders].filter(([, { colourWord }]) => colourWord === undefined).map(([id]) => id)),
-    ),
-  ),
-];
+/** The materials that the whole text is a name of: by their own name, or through a colour-word besides. */
+function holdersOf(base: EvidenceBase, words: string): readonly { readonly id: NoteId; readonly own: boolean }[] {
+  const holders = MATERIAL_KINDS.flatMap((kind) =>
+    findNames(words, namesOfKind(base, kind).dictionary)
+      .filter(({ start, end }) => start === 0 && end === words.length)
+      .flatMap((mention) => [...mention.holders]),
+  );
+  return holders.map(([id, { colourWord }]) => ({ id, own: colourWord === undefined }));
+}
 
 const rowOf = (note: Note, group: Group, why: string): FoundRow => ({
   id: note.id,
@@ -128,8 +128,8 @@ function asText(base: EvidenceBase, rows: readonly FoundRow[], words: string): s
     const near = base.nearestNames(words, ['dyestuff', 'mordant', 'colour-word']).map((id) => titleOf(base, id));
     return `Nothing found.${near.length > 0 ? ` The nearest names: ${near.join(', ')}.` : ''}`;
   }
-  const subjects = subjectsOf(base, words).map((id) => titleOf(base, id));
-  const shared = subjects.length > 1 ? [`“${words}” is a name of ${subjects.join(' and ')}.`, ''] : [];
+  const subjects = holdersOf(base, words).map(({ id }) => titleOf(base, id));
+  const shared = subjects.length > 1 ? [`“${words}” may mean ${subjects.join(' or ')}.`, ''] : [];
   const lists = GROUPS.flatMap((group) => {
     const own = rows.filter((row) => row.group === group);
     return own.length === 0 ? [] : [`${GROUP_WORDS[group]} (${own.length})`, ...own.map(rowText), ''];
