@@ -36,6 +36,10 @@ export default defineConfig({
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
   },
+  resolve: {
+    // The browser build of this package reads entities through a document: a worker has none, and Trusted Types forbid it.
+    alias: { 'decode-named-character-reference': `${checkout}node_modules/decode-named-character-reference/index.js` },
+  },
   worker: { format: 'es' },
   // The fonts lie in node_modules, beside the site's root.
   server: { host: '127.0.0.1', fs: { allow: [checkout] } },

@@ -1,3 +1,4 @@
+import { CHART_ORIGINS, CHART_SOURCES, type TypedChart } from './typed-chart.ts';
 import { PALETTE_ORDERS } from '../domain/palette/palette-order.ts';
 import type { TypedQuestion } from './pose-question.ts';
 import { PALETTE_GROUPINGS, type TypedPalette } from './typed-palette.ts';
@@ -97,8 +98,54 @@ export function settingsOfPalette({
     dyed: dyedHere === true ? 'here' : undefined,
     show: all === true ? 'all' : undefined,
   };
-  return Object.fromEntries(Object.entries(settings).filter((pair): pair is [string, string] => pair[1] !== undefined && pair[1] !== ''));
+  return withoutEmpty(settings);
 }
+
+/** The two palettes an address compares. */
+export function comparedOfAddress({ settings }: Address): { readonly before: TypedPalette; readonly now: TypedPalette } {
+  const side = (prefix: string): TypedPalette => ({
+    region: settings[`${prefix}region`] ?? '',
+    when: settings[`${prefix}when`] ?? '',
+    ...(settings[`${prefix}wearer`] === undefined ? {} : { wearer: settings[`${prefix}wearer`] }),
+  });
+  return { before: side('from-'), now: side('') };
+}
+
+/** The settings of an address that compares these. */
+export function settingsOfCompared(before: TypedPalette, now: TypedPalette): Readonly<Record<string, string>> {
+  return withoutEmpty({
+    'from-region': before.region,
+    'from-when': before.when,
+    'from-wearer': before.wearer,
+    region: now.region,
+    when: now.when,
+    wearer: now.wearer,
+  });
+}
+
+/** The chart an address asks for, and its year. */
+export function chartOfAddress({ settings }: Address): { readonly chart: TypedChart; readonly year: number } {
+  const sources = CHART_SOURCES.find((one) => one === settings['sources']);
+  const origin = CHART_ORIGINS.find((one) => one === settings['origin']);
+  const year = Number(settings['year'] ?? '1370');
+  return {
+    chart: {
+      region: settings['region'] ?? 'hanse-towns',
+      ...(sources && { sources }),
+      ...(origin && { origin }),
+      around: settings['reach'] !== 'within',
+    },
+    year: Number.isInteger(year) ? year : 1370,
+  };
+}
+
+/** The settings of an address that asks for this chart. */
+export function settingsOfChart({ region, sources, origin, around }: TypedChart, year: number): Readonly<Record<string, string>> {
+  return withoutEmpty({ region, year: String(year), sources, origin, reach: around === false ? 'within' : undefined });
+}
+
+const withoutEmpty = (settings: Readonly<Record<string, string | undefined>>): Readonly<Record<string, string>> =>
+  Object.fromEntries(Object.entries(settings).filter((pair): pair is [string, string] => pair[1] !== undefined && pair[1] !== ''));
 
 const safeDecode = (text: string): string => {
   try {

@@ -1,6 +1,7 @@
 import type { CompareOrProblems } from './views/compare-view.ts';
 import type { TableOrProblems, TypedTable } from './views/table-view.ts';
-import type { TypedChart, WhoHadWhatView } from './views/who-had-what-view.ts';
+import type { TypedChart } from './typed-chart.ts';
+import type { WhoHadWhatView } from './views/who-had-what-view.ts';
 import type { ListedClaim } from './views/dyestuff-view.ts';
 import type { AnswerOrProblems } from './views/answer-view.ts';
 import type { ChoicesView } from './views/choices-view.ts';

@@ -1,6 +1,7 @@
 import { type CompareOrProblems, compareView } from './views/compare-view.ts';
 import { type TableOrProblems, tableView, type TypedTable } from './views/table-view.ts';
-import { claimBehind, type TypedChart, whoHadWhat, type WhoHadWhatView } from './views/who-had-what-view.ts';
+import type { TypedChart } from './typed-chart.ts';
+import { claimBehind, whoHadWhat, type WhoHadWhatView } from './views/who-had-what-view.ts';
 import type { ListedClaim } from './views/dyestuff-view.ts';
 import { parseDate } from '../domain/date/parse-date.ts';
 import { formatSpan } from '../domain/date/format-date.ts';

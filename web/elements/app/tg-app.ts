@@ -3,6 +3,10 @@ import { customElement, property, state } from 'lit/decorators.js';
 import {
   type Address,
   addressOf,
+  chartOfAddress,
+  comparedOfAddress,
+  settingsOfChart,
+  settingsOfCompared,
   paletteOfAddress,
   questionOf,
   readAddress,
@@ -13,6 +17,10 @@ import {
 import type { Engine, NotebookSize } from '../../notebook/engine.ts';
 import type { QuestionChangeEvent } from '../ask/question-change-event.ts';
 import '../ask/tg-ask.ts';
+import type { CompareChangeEvent } from '../compare/compare-change-event.ts';
+import type { TableChangeEvent } from '../table/table-change-event.ts';
+import type { ChartChangeEvent } from '../who-had-what/chart-change-event.ts';
+import type { TypedTable } from '../../notebook/views/table-view.ts';
 import type { PaletteChangeEvent } from '../palette/palette-change-event.ts';
 import { styles } from './tg-app.styles.ts';
 
@@ -21,6 +29,7 @@ const STANDING: readonly (readonly [View, string])[] = [
   ['ask', 'Ask'],
   ['dyestuffs', 'Dyestuffs'],
   ['palette', 'Palette'],
+  ['who-had-what', 'Who had what'],
 ];
 
 /** What the page asks when it is opened without an address. */
@@ -31,8 +40,10 @@ const FIRST_PALETTE = { region: 'hanse-towns', when: '1370' } as const;
 
 /** Views that are fetched when they are first opened. */
 const LATER: Partial<Record<View, () => Promise<unknown>>> = {
-  palette: () => Promise.all([import('../palette/tg-palette.ts'), import('../palette/tg-kept-palette.ts')]),
+  palette: () =>
+    Promise.all([import('../palette/tg-palette.ts'), import('../palette/tg-kept-palette.ts'), import('../compare/tg-compare.ts')]),
   dyestuffs: () => import('../dyestuff/tg-dyestuffs.ts'),
+  'who-had-what': () => import('../who-had-what/tg-who-had-what.ts'),
 };
 
 /**
@@ -50,6 +61,8 @@ export class TgApp extends LitElement {
   @state() private size?: NotebookSize;
   @state() private fault = '';
   @state() private version = 0;
+  /** The table of skeins stays while the page is open; it is nobody's note. */
+  @state() private table: TypedTable = { list: '', region: 'hanse-towns', when: 'c. 1370' };
 
   override connectedCallback() {
     super.connectedCallback();
@@ -106,15 +119,44 @@ export class TgApp extends LitElement {
       case 'palette':
         if (id !== undefined)
           return html`<tg-kept-palette .engine=${this.engine} .paletteId=${id} .version=${this.version}></tg-kept-palette>`;
+        if (settings['from-when'] !== undefined) {
+          const { before, now } = comparedOfAddress(this.address);
+          return html`<tg-compare
+            .engine=${this.engine}
+            .before=${before}
+            .now=${now}
+            .version=${this.version}
+            @tg-compare-change=${this.#compared}
+          ></tg-compare>`;
+        }
         return html`<tg-palette
           .engine=${this.engine}
           .palette=${isBare ? FIRST_PALETTE : paletteOfAddress(this.address)}
           .version=${this.version}
           @tg-palette-change=${this.#paletteAsked}
         ></tg-palette>`;
+      case 'who-had-what': {
+        const { chart, year } = chartOfAddress(this.address);
+        return html`<tg-who-had-what
+          .engine=${this.engine}
+          .chart=${chart}
+          .year=${year}
+          .version=${this.version}
+          @tg-chart-change=${this.#chartAsked}
+        ></tg-who-had-what>`;
+      }
       case 'dyestuffs':
         return html`<tg-dyestuffs .engine=${this.engine} .dyestuff=${id} .version=${this.version}></tg-dyestuffs>`;
       default:
+        if (id === 'table') {
+          void import('../table/tg-table.ts');
+          return html`<tg-table
+            .engine=${this.engine}
+            .table=${this.table}
+            .version=${this.version}
+            @tg-table-change=${this.#tableAsked}
+          ></tg-table>`;
+        }
         return html`<tg-ask
           .engine=${this.engine}
           .question=${isBare ? FIRST_QUESTION : questionOf(this.address)}
@@ -141,6 +183,18 @@ export class TgApp extends LitElement {
     const next = addressOf({ view: 'ask', settings: settingsOf(event.detail.question) });
     globalThis.history.replaceState(undefined, '', next);
     this.#follow();
+  }
+
+  #compared({ detail: { before, now } }: CompareChangeEvent) {
+    this.#goTo(addressOf({ view: 'palette', settings: settingsOfCompared(before, now) }), true);
+  }
+
+  #chartAsked({ detail: { chart, year, settled } }: ChartChangeEvent) {
+    this.#goTo(addressOf({ view: 'who-had-what', settings: settingsOfChart(chart, year) }), settled);
+  }
+
+  #tableAsked({ detail: { table } }: TableChangeEvent) {
+    this.table = table;
   }
 
   #paletteAsked(event: PaletteChangeEvent) {

@@ -2,7 +2,7 @@ import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Engine } from '../../notebook/engine.ts';
 import type { AnswerView } from '../../notebook/views/answer-view.ts';
-import type { Choice, ChoicesView } from '../../notebook/views/choices-view.ts';
+import type { ChoicesView } from '../../notebook/views/choices-view.ts';
 import type { TypedPalette } from '../../notebook/typed-palette.ts';
 import type { PaletteOrProblems, PaletteView } from '../../notebook/views/palette-view.ts';
 import '../answer/tg-answer.ts';
@@ -10,6 +10,7 @@ import { problemSentence, threadYear, YEARS } from '../ask/question-view.ts';
 import '../cloth-line/tg-cloth-line.ts';
 import type { ClothPickEvent } from '../shared/events.ts';
 import { LatestTask } from '../shared/latest-task.ts';
+import { fewWords, listWord, typedWord } from '../shared/sentence-words.ts';
 import { sentenceStyles } from '../shared/sentence.styles.ts';
 import { yearThreadStyles } from '../shared/year-thread.styles.ts';
 import { PaletteChangeEvent } from './palette-change-event.ts';
@@ -71,49 +72,16 @@ export class TgPalette extends LitElement {
 
   #sentence() {
     const { palette, choices } = this;
+    const shown = { usual: 'what the notes stand behind', all: 'what is plausible or disputed, too' } as const;
     return html`<span class="sentence">
-      The colours of ${this.#select('Place', palette.region, choices?.regions, (region) => ({ region: region ?? '' }))} about
-      <input
-        type="text"
-        aria-label="Date"
-        .value=${palette.when}
-        @change=${(event: Event) => this.#change({ when: (event.target as HTMLInputElement).value })}
-      />
-      on ${this.#select('Fibre', palette.fibre, choices?.fibres, (fibre) => ({ fibre }), 'any fibre')} for
-      ${this.#select('Wearer', palette.wearer, choices?.wearers, (wearer) => ({ wearer }), 'anyone')}, hung
-      ${this.#words('Order', palette.sort ?? 'hue', ORDER_WORDS, (sort) => ({ sort }))} with gaps
-      ${this.#words('Gaps', palette.group ?? 'family', GROUPING_WORDS, (group) => ({ group }))}, showing
-      ${this.#words('Shown', palette.all === true ? 'all' : 'usual', { usual: 'what the notes stand behind', all: 'what is plausible or disputed, too' }, (which) => ({ all: which === 'all' }))}.
+      The colours of ${listWord('Place', palette.region, choices?.regions, (region) => this.#change({ region: region ?? '' }))} about
+      ${typedWord('Date', palette.when, (when) => this.#change({ when }))} on
+      ${listWord('Fibre', palette.fibre, choices?.fibres, (fibre) => this.#change({ fibre }), 'any fibre')} for
+      ${listWord('Wearer', palette.wearer, choices?.wearers, (wearer) => this.#change({ wearer }), 'anyone')}, hung
+      ${fewWords('Order', palette.sort ?? 'hue', ORDER_WORDS, (sort) => this.#change({ sort }))} with gaps
+      ${fewWords('Gaps', palette.group ?? 'family', GROUPING_WORDS, (group) => this.#change({ group }))}, showing
+      ${fewWords('Shown', palette.all === true ? 'all' : 'usual', shown, (which) => this.#change({ all: which === 'all' }))}.
     </span>`;
-  }
-
-  #select(
-    label: string,
-    chosen: string | undefined,
-    list: readonly Choice[] | undefined,
-    change: (id: string | undefined) => Partial<TypedPalette>,
-    none?: string,
-  ) {
-    return html`<select
-      aria-label=${label}
-      @change=${(event: Event) => {
-        const { value } = event.target as HTMLSelectElement;
-        this.#change(change(value === '' ? undefined : value));
-      }}
-    >
-      ${none === undefined ? nothing : html`<option value="" ?selected=${chosen === undefined}>${none}</option>`}
-      ${list?.map(({ id, title, depth }) => html`<option value=${id} ?selected=${id === chosen}>${'\u2003'.repeat(depth)}${title}</option>`)}
-    </select>`;
-  }
-
-  #words<W extends string>(label: string, chosen: W, words: Readonly<Record<W, string>>, change: (word: W) => Partial<TypedPalette>) {
-    const entries = Object.entries(words) as [W, string][];
-    return html`<select
-      aria-label=${label}
-      @change=${(event: Event) => this.#change(change((event.target as HTMLSelectElement).value as W))}
-    >
-      ${entries.map(([word, text]) => html`<option value=${word} ?selected=${word === chosen}>${text}</option>`)}
-    </select>`;
   }
 
   #yearThread() {

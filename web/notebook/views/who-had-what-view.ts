@@ -3,22 +3,9 @@ import { noteId } from '../../domain/note/note.ts';
 import type { MATTERS } from '../../domain/note/note.ts';
 import type { PlacedClaim } from '../../domain/claim/claim.ts';
 import type { Notebook } from '../notebook.ts';
+import type { ChartSources, TypedChart } from '../typed-chart.ts';
 import { titleOf } from '../words/claim-line.ts';
 import { bandOf, type BandRow, clothOfDye, type ListedClaim, listedClaim } from './dyestuff-view.ts';
-
-/** Which sources a chart shows. */
-export interface TypedChart {
-  readonly region: string;
-  /** What the sources are: plants, insects … or mordants and helpers. */
-  readonly sources?: ChartSources;
-  /** Only claims that speak of this origin. */
-  readonly origin?: BandRow['bands'][number]['style'];
-  /** Also what reaches in from the wider region, and what is known of neighbours. */
-  readonly around?: boolean;
-}
-
-export const CHART_SOURCES = ['all', 'plant', 'insect', 'mollusc', 'lichen', 'mineral', 'synthetic', 'mordant'] as const;
-export type ChartSources = (typeof CHART_SOURCES)[number];
 
 /** The chart of a place. */
 export interface WhoHadWhatView {
@@ -74,18 +61,4 @@ export function claimBehind({ base }: Notebook, key: string): (ListedClaim & { r
   const claim = note && base.claimsIn(note.file).find((one) => claimKey(one) === key);
   const placed = claim && base.place(claim);
   return placed && !('lacks' in placed) ? { ...listedClaim(base, placed), material: titleOf(base, placed.material) } : undefined;
-}
-
-/** The chart as comma-separated values, a line a claim; cells that a spreadsheet would run are quoted with an apostrophe. */
-export function chartCsv({ rows }: WhoHadWhatView): string {
-  const cell = (text: string) => `"${(/^[=+\-@\t\r]/.test(text) ? `'${text}` : text).replaceAll('"', '""')}"`;
-  const year = (value: number | null) => (value === null ? '' : String(value));
-  const lines = rows.flatMap(({ title, bands }) =>
-    bands.map(({ style, from, to, outerFrom, outerTo, soft, label, claimKey: key }) =>
-      [cell(title), cell(style), year(outerFrom), year(from), year(to), year(outerTo), soft ? 'soft' : 'hard', cell(label), cell(key)].join(
-        ',',
-      ),
-    ),
-  );
-  return ['source,kind,earliest start,start,end,latest end,evidence,claim,address', ...lines].join('\r\n') + '\r\n';
 }
