@@ -123,6 +123,12 @@ export class TgKeptPalette extends LitElement {
   }
 }
 
+/** "Feasible, as kept", or both words. */
+const standingOfKept = (kept: string, now: string, changed: boolean): string =>
+  changed
+    ? `Kept as ${kept === '' ? 'no verdict' : kept.toLowerCase()}; now ${now === '' ? 'not to be judged' : now.toLowerCase()}`
+    : `${now}, as kept`;
+
 declare global {
   interface HTMLElementTagNameMap {
     'tg-kept-palette': TgKeptPalette;

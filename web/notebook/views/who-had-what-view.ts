@@ -35,7 +35,9 @@ export function whoHadWhat(notebook: Notebook, typed: TypedChart): WhoHadWhatVie
       .filter(({ style }) => typed.origin === undefined || style === typed.origin);
     return { id, title: titleOf(base, id), bands, ...(cloth && { hex: cloth.hex, fibre: cloth.weave }) };
   });
-  const first = ({ bands }: BandRow) => Math.min(...bands.map(({ from, outerFrom }) => from ?? outerFrom ?? -Infinity));
+  // A source that is only known to be absent hangs at the end: the first year of the others is the order of their coming.
+  const first = ({ bands }: BandRow) =>
+    Math.min(...bands.filter(({ style }) => style !== 'absent').map(({ from, outerFrom }) => from ?? outerFrom ?? -Infinity));
   return {
     place: titleOf(base, region),
     rows: rows.filter(({ bands }) => bands.length > 0).sort((a, b) => first(a) - first(b) || a.title.localeCompare(b.title, 'en')),
