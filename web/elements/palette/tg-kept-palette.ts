@@ -113,10 +113,7 @@ export class TgKeptPalette extends LitElement {
       }
       <div class=${changed ? 'beside changed' : 'beside'}>
         <p><strong>${title}</strong></p>
-        <p class="quiet">
-          Kept as ${keptVerdict === '' ? 'no verdict' : keptVerdict.toLowerCase()}; now
-          ${nowVerdict === '' ? 'not to be judged' : nowVerdict.toLowerCase()}.
-        </p>
+        <p class="quiet">${standingOfKept(keptVerdict, nowVerdict, changed)}</p>
         ${says === '' ? nothing : html`<p><strong>${says}</strong></p>`} ${note === '' ? nothing : html`<p class="quiet">${note}</p>`}
       </div>
     </li>`;
