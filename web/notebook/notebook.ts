@@ -1,4 +1,4 @@
-import { checkNote } from '../domain/claim/check-note.ts';
+import { type CheckContext, checkNote } from '../domain/claim/check-note.ts';
 import { EvidenceBase } from '../domain/claim/evidence-base.ts';
 import type { Diagnostic } from '../domain/diagnostic.ts';
 import { decodeNote } from '../domain/note/decode-note.ts';
@@ -6,6 +6,7 @@ import type { Note, SpectrumRef } from '../domain/note/note.ts';
 import { parseNote } from '../domain/note/parse-note.ts';
 import type { Spectrum } from '../domain/colour/spectrum.ts';
 import { SampleColours } from '../domain/verdict/sample-colours.ts';
+import { type BibliographyEntry, readBibliography } from './bibliography.ts';
 import { citationKeys } from './bibliography-keys.ts';
 import { SpectralShelf } from './read-spectra.ts';
 
@@ -36,6 +37,7 @@ export class Notebook {
   readonly #readOnly = new Set<string>();
   readonly #others = new Map<string, Uint8Array>();
   readonly #spectra = new SpectralShelf();
+  #bibliography: ReadonlyMap<string, BibliographyEntry> | undefined;
 
   /** Reads files in; a file with a path already there takes its place. */
   putAll(files: Iterable<NotebookFile>): void {
@@ -46,6 +48,7 @@ export class Notebook {
   put({ path, bytes }: NotebookFile): Note | undefined {
     if (!isNotePath(path)) {
       this.#others.set(path, bytes);
+      this.#bibliography = undefined;
       this.#spectra.forget(path);
       return undefined;
     }
@@ -60,7 +63,7 @@ export class Notebook {
 
   /** Takes a file out. */
   remove(path: string): void {
-    this.#others.delete(path);
+    if (this.#others.delete(path)) this.#bibliography = undefined;
     this.#spectra.forget(path);
     this.#read.delete(path);
     this.#readOnly.delete(path);
@@ -79,23 +82,55 @@ export class Notebook {
 
   /** Everything found wrong, by file and place: what each note shows alone, then what shows between notes. */
   findings(): readonly FileFinding[] {
+    const context = this.#context();
+    return [...this.base.notes()]
+      .sort((a, b) => (a.file < b.file ? -1 : 1))
+      .flatMap((note) => this.#findingsOf(note, context).map((diagnostic) => ({ file: note.file, text: note.source, diagnostic })));
+  }
+
+  /** What is wrong in one note as it lies here. */
+  findingsIn(path: string): readonly Diagnostic[] {
+    const note = this.base.noteIn(path);
+    return note ? this.#findingsOf(note, this.#context()) : [];
+  }
+
+  /** What would be wrong in a note if its text were this: the notebook itself does not change. */
+  findingsOfText(path: string, text: string): readonly Diagnostic[] {
+    const { value, diagnostics } = parseNote(path, text);
+    return inOrder([...diagnostics, ...checkNote(this.base, value, this.#context())]);
+  }
+
+  /** The sources of the notebook's bibliographies by key. */
+  bibliography(): ReadonlyMap<string, BibliographyEntry> {
+    return (this.#bibliography ??= readBibliography(this.#bibliographies()));
+  }
+
+  /** Every file that is no note. */
+  attachmentPaths(): readonly string[] {
+    return [...this.#others.keys()];
+  }
+
+  #findingsOf(note: Note, context: CheckContext): readonly Diagnostic[] {
+    return inOrder([...(this.#read.get(note.file) ?? []), ...checkNote(this.base, note, context)]);
+  }
+
+  #context(): CheckContext {
     const citations = this.#citations();
-    const context = {
+    return {
       ...(citations && { citationKeys: citations }),
       hasFile: (path: string, noteFile: string) => this.#locate(path, noteFile) !== undefined,
     };
-    return [...this.base.notes()]
-      .sort((a, b) => (a.file < b.file ? -1 : 1))
-      .flatMap((note) =>
-        [...(this.#read.get(note.file) ?? []), ...checkNote(this.base, note, context)]
-          .sort((a, b) => a.range[0] - b.range[0])
-          .map((diagnostic) => ({ file: note.file, text: note.source, diagnostic })),
-      );
+  }
+
+  #bibliographies(): readonly { readonly path: string; readonly text: string }[] {
+    return [...this.#others]
+      .filter(([path]) => /(^|\/)bibliography\.json$|\.bib$/i.test(path))
+      .map(([path, bytes]) => ({ path, text: decodeNote(bytes).value.text }));
   }
 
   #citations(): ReadonlySet<string> | undefined {
-    const texts = [...this.#others].filter(([path]) => /(^|\/)bibliography\.json$|\.bib$/i.test(path));
-    return texts.length === 0 ? undefined : citationKeys(texts.map(([path, bytes]) => ({ path, text: decodeNote(bytes).value.text })));
+    const files = this.#bibliographies();
+    return files.length === 0 ? undefined : citationKeys(files);
   }
 
   /** A file named from a note: from the notebook's folder first, then from beside the note. */
@@ -111,6 +146,8 @@ export class Notebook {
     return this.#spectra.spectrum(path, () => decodeNote(bytes).value.text, ref.sample);
   }
 }
+
+const inOrder = (found: readonly Diagnostic[]): readonly Diagnostic[] => [...found].sort((a, b) => a.range[0] - b.range[0]);
 
 /** A path with its `..` worked out; undefined when it climbs out of the notebook. */
 function climb(path: string): string | undefined {

@@ -73,6 +73,11 @@ export class EvidenceBase {
     return file === undefined ? undefined : this.#notes.get(file);
   }
 
+  /** The note kept in a file. */
+  noteIn(file: string): Note | undefined {
+    return this.#notes.get(file);
+  }
+
   /** Every note that holds its id and is of this kind, by id. */
   ofKind<K extends NoteKind>(kind: K): readonly (Note & { record: Extract<Note['record'], { kind: K }> })[] {
     type OfKind = Note & { record: Extract<Note['record'], { kind: K }> };
