@@ -54,8 +54,8 @@ export class TgAnswer extends LitElement {
           ${this.#against(answer)}
         </section>
       </div>
-      ${this.#plain('Rules beside it', answer.rules)} ${this.#plain('For whom, how usual, at what price', answer.forWhom)}
-      ${this.#plain('What would change it', answer.changes)}
+      ${this.#plain('What the word meant', answer.meanings)} ${this.#plain('Rules beside it', answer.rules)}
+      ${this.#plain('For whom, how usual, at what price', answer.forWhom)} ${this.#plain('What would change it', answer.changes)}
       <section class="block" part="cloths">${this.#cloths(answer)}</section>
       ${this.#plain('Settings that are not the usual ones', answer.settings)}
     `;

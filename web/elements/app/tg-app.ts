@@ -33,7 +33,7 @@ const STANDING: readonly (readonly [View, string])[] = [
 ];
 
 /** What the page asks when it is opened without an address. */
-const FIRST_QUESTION = { colour: '45,45,28', region: 'hanse-towns', when: 'c. 1370', fibre: 'wool', wearer: 'merchant' } as const;
+const FIRST_QUESTION = { colour: 'madder-alum-wool', region: 'hanse-towns', when: 'c. 1370', fibre: 'wool', wearer: 'merchant' } as const;
 
 /** The palette a page opens on. */
 const FIRST_PALETTE = { region: 'hanse-towns', when: '1370' } as const;

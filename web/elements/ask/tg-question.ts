@@ -161,12 +161,12 @@ export class TgQuestion extends LitElement {
           </select>
         </label>
       </div>
-      <p class="hint">A hex or CSS colour, or L*, a*, b* as 45, 45, 28. Or take the colour of a cloth:</p>
+      <p class="hint">A hex or CSS colour, L*, a*, b* as 45, 45, 28, or a period word such as murrey. Or take the colour of a cloth:</p>
       <ul class="shelf">
         ${this.choices?.cloths.map(
           ({ title, hex, lab }) =>
             html`<li>
-              <button type="button" @click=${() => this.#change({ colour: lab, dye: undefined })}>
+              <button type="button" @click=${() => this.#change({ colour: id, dye: undefined })}>
                 <span class="dab" style=${`--_dab:${hex}`} aria-hidden="true"></span>${title}
               </button>
             </li>`,

@@ -15,6 +15,7 @@ import type { Notebook } from '../notebook.ts';
 import { type PosedQuestion, poseQuestion, type QuestionProblem, type TypedQuestion } from '../pose-question.ts';
 import { becauseOfColour, becauseOfDye, changeSentence, ruleSentence } from '../words/because.ts';
 import { type ClaimLine, claimLine, inSentence, titleOf } from '../words/claim-line.ts';
+import { meaningSentences } from '../words/meaning-words.ts';
 import { verdictWords } from '../words/verdict-words.ts';
 import { type ClothView, clothView } from './cloth-view.ts';
 
@@ -42,6 +43,8 @@ export interface AnswerView {
   readonly cloths: readonly ClothView[];
   readonly closest?: ClothView;
   readonly nearestAttested?: ClothView;
+  /** What colour-words of the question meant here and then. */
+  readonly meanings: readonly string[];
   readonly settings: readonly string[];
   /** The asked colour for the screen, where one was asked. */
   readonly askedHex?: string;
@@ -53,9 +56,13 @@ export type AnswerOrProblems = { readonly answer: AnswerView } | { readonly prob
 /** Answers a typed question against a notebook. */
 export function answerView(notebook: Notebook, typed: TypedQuestion): AnswerOrProblems {
   const { base, colours } = notebook;
-  const { question, problems } = poseQuestion(base, typed);
+  const { question, problems } = poseQuestion(base, typed, colours);
   if (!question) return { problems };
-  const shared = { sentence: questionSentence(base, question), reading: formatSpan(question.when) };
+  const shared = {
+    sentence: questionSentence(base, question),
+    reading: formatSpan(question.when),
+    meanings: typed.colour === undefined ? [] : meaningSentences(base, typed.colour, question.route),
+  };
   if (question.dye !== undefined) {
     const answer = askDye(base, { ...question.route, dye: question.dye });
     return {
