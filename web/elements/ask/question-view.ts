@@ -56,6 +56,8 @@ export function problemSentence({ part, problem, typed, nearest }: QuestionProbl
       : '';
   const name = { subject: 'colour', act: 'act', fibre: 'fibre', region: 'place', when: 'date', wearer: 'wearer' }[PART_OF[part]];
   if (problem === 'missing') return `Choose a ${name}.`;
+  if (problem === 'colourless')
+    return `“${typed}” is in this notebook, but states no colour.${nearest.length > 0 ? ` Write for example ${nearest.join(' or ')}.` : ''}`;
   if (problem === 'ambiguous') return `“${typed}” names more than one ${name}.${near}`;
   return problem === 'unreadable' ? `“${typed}” cannot be read as a ${name}.${near}` : `This notebook knows no ${name} “${typed}”.${near}`;
 }

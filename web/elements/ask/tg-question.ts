@@ -164,7 +164,7 @@ export class TgQuestion extends LitElement {
       <p class="hint">A hex or CSS colour, L*, a*, b* as 45, 45, 28, or a period word such as murrey. Or take the colour of a cloth:</p>
       <ul class="shelf">
         ${this.choices?.cloths.map(
-          ({ title, hex, lab }) =>
+          ({ id, title, hex }) =>
             html`<li>
               <button type="button" @click=${() => this.#change({ colour: id, dye: undefined })}>
                 <span class="dab" style=${`--_dab:${hex}`} aria-hidden="true"></span>${title}
