@@ -19,6 +19,8 @@ export interface NoteCloth {
   readonly inScreenGamut: boolean;
   readonly weave: string;
   readonly seed: string;
+  /** The note it belongs to, where that is another. */
+  readonly note?: string;
   readonly lines: readonly Line[];
 }
 
@@ -93,7 +95,11 @@ class RecordReader {
         return {
           rows: [row('A kind of', say.ref(record.isKindOf, ['fibre'])), row('Class', words(record.fibreClass)), everyday(record.everyday)],
           sections: [
-            { is: 'cloths', title: 'Undyed', cloths: record.undyed.flatMap((one) => this.#cloth(one, one.name, this.note.id, [])) },
+            {
+              is: 'cloths',
+              title: 'Undyed',
+              cloths: record.undyed.flatMap((one) => this.#cloth(one, one.name, `${this.note.id} ${one.name}`, [], this.note.id)),
+            },
           ],
         };
       case 'recipe':
@@ -108,6 +114,7 @@ class RecordReader {
             this.#ingredients('Ingredients', record.ingredients),
             list('Steps', record.steps, true),
             { is: 'quote', title: 'As written', text: record.asWritten ?? '' },
+            this.#trials(),
           ],
         };
       case 'trial':
@@ -330,7 +337,7 @@ class RecordReader {
           title: 'In colours',
           cloths: record.means.flatMap((meaning, nth) =>
             meaning.colours.flatMap((colour, at) =>
-              this.#cloth({ colour }, meaning.shade ?? this.note.title, `${this.note.id} ${nth} ${at}`, []),
+              this.#cloth({ colour }, meaning.shade ?? this.note.title, `${this.note.id} ${nth} ${at}`, [], undefined),
             ),
           ),
         },
@@ -364,6 +371,23 @@ class RecordReader {
     };
   }
 
+  /** The samples of a recipe's trials. */
+  #trials(): NoteSection {
+    const { base } = this.notebook;
+    const cloths = base
+      .ofKind('trial')
+      .filter(({ record }) => record.recipe !== undefined && base.resolve(record.recipe.text, ['recipe']) === this.note.id)
+      .flatMap((trial) =>
+        trial.record.samples.flatMap((sample, nth) => {
+          const fibre = sample.fibre && base.resolve(sample.fibre.text, ['fibre']);
+          const date = trial.record.date === undefined ? [] : plain(trial.record.date.text);
+          const cloth = this.#cloth(sample, sample.code ?? trial.title, `${trial.id} ${nth}`, [date], fibre, trial.file);
+          return cloth.map((one) => ({ ...one, note: trial.id }));
+        }),
+      );
+    return { is: 'cloths', title: 'Trials of it', cloths };
+  }
+
   #ingredients(title: string, ingredients: readonly Ingredient[]): NoteSection {
     const say = this.#words;
     return {
@@ -384,9 +408,10 @@ class RecordReader {
     title: string,
     seed: string,
     lines: readonly Line[],
-    fibre = this.note.id as string | undefined,
+    fibre: string | undefined,
+    file = this.note.file,
   ): readonly NoteCloth[] {
-    const colour = this.notebook.colours.of(coloured, this.note.file);
+    const colour = this.notebook.colours.of(coloured, file);
     if (!colour) return [];
     const numbers = `Lab ${colour.lab10.map((value) => value.toFixed(1)).join(', ')}`;
     const from =
