@@ -104,6 +104,6 @@ export function group<Table extends KeyTable, T>(
       tellUnknownKeys(entries, table, key, context);
       return build(values, placeOf(range, entries, context));
     },
-    { keys: table },
+    { keys: table, ...(short === undefined ? {} : { short }) },
   );
 }

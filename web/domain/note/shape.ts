@@ -40,6 +40,8 @@ export interface Shape<T> {
   readonly kinds?: readonly NoteKind[];
   /** The keys of a map. */
   readonly keys?: KeyTable;
+  /** The key that a bare value stands for where a map may stand. */
+  readonly short?: string;
   /** What an absent key is read as. */
   readonly absent: T;
   /** Reads the value of `key`, telling what is wrong; gives what `absent` holds where nothing can be read. */
@@ -56,7 +58,7 @@ export const needed = <T>(shape: Shape<T>): Shape<T> => ({ ...shape, needed: tru
 export const single = <T>(
   form: Form,
   read: (node: Node, key: string, context: ReadContext) => T | undefined,
-  more: Pick<Shape<unknown>, 'words' | 'kinds' | 'keys'> = {},
+  more: Pick<Shape<unknown>, 'words' | 'kinds' | 'keys' | 'short'> = {},
 ): Shape<T | undefined> => ({ form, list: false, needed: false, absent: undefined, ...more, read });
 
 /** A shape for a list; a single value is a list of one, and what cannot be read is left out. */

@@ -64,9 +64,10 @@ export class TgNote extends LitElement {
               )}
             </dl>`
       }
-      ${view.sections.map((section) => this.#section(section))}
+      ${view.sections.filter((section) => !isOfOthers(section)).map((section) => this.#section(section))}
       ${view.body.length === 0 ? nothing : html`<section class="body" part="body" aria-label="In words">${bodyTemplate(view.body, (path) => this.#pictures.of(path))}</section>`}
-      ${this.#claims(view)} ${this.#sources(view)} ${this.#problems(view)} ${this.#links(view)}
+      ${view.sections.filter(isOfOthers).map((section) => this.#section(section))} ${this.#claims(view)} ${this.#sources(view)}
+      ${this.#problems(view)} ${this.#links(view)}
     </article>`;
   }
 
@@ -261,6 +262,9 @@ export class TgNote extends LitElement {
     </ul>`;
   }
 }
+
+/** True for what other notes say of this one: it stands behind the note's own words. */
+const isOfOthers = (section: NoteSection): boolean => section.is === 'cloths' && section.cloths.some(({ note }) => note !== undefined);
 
 declare global {
   interface HTMLElementTagNameMap {
