@@ -320,7 +320,77 @@ doubt: the shade moved`,
       keeps: [{ what: ref('weld-alum-wool') }, { what: ref('wool/grey'), trial: ref('t1'), verdict: 'attested', note: 'n' }],
     },
   ],
-  display: ['palette: reds\nlayout: { columns: 3 }\ncaptions: [a]\nlight: { lux: 50 }', { palette: ref('reds') }],
+  display: [
+    `palette: reds
+order: source
+version: 2
+sheet: { size: A2, orientation: landscape }
+places:
+  - madder-alum-wool
+  - { what: wool/grey, trial: t1, code: T1-1, x: 10, y: 20.5, w: 60, h: 80, form: skein, cloth: real, caption: beside }
+captions:
+  - for: madder-alum-wool
+    headline: Red
+    text: Red from madder.
+    verdict: feasible
+    region: england
+    when: c. 1370
+    version: 3
+    claims:
+      - { claim: madder#3, says: from madder, material: madder, status: grown, region: england, when: "1300–1880", known-by: text, sure: yes, source: "book, p. 1" }
+    review: [{ by: curator, date: 2026-03-01, says: too long, decision: accepted, reason: it was }]
+  - { for: wool/grey, lang: de, text: Grau. }
+light: { lux: 50, hours-per-day: 7.5, days-per-year: 250, uv: removed, window: none, from: 2026-04-01 }
+swap-sets: [{ what: madder-alum-wool, codes: [A-1, A-2], days: 30 }]`,
+    {
+      palette: ref('reds'),
+      order: 'source',
+      version: 2,
+      sheet: { size: 'a2', orientation: 'landscape', widthMm: undefined, heightMm: undefined },
+      places: [
+        expect.objectContaining({ what: ref('madder-alum-wool'), form: 'swatch', cloth: 'printed', caption: 'below', x: undefined }),
+        expect.objectContaining({
+          trial: ref('t1'),
+          code: 'T1-1',
+          x: 10,
+          y: 20.5,
+          widthMm: 60,
+          heightMm: 80,
+          form: 'skein',
+          cloth: 'real',
+        }),
+      ],
+      captions: [
+        expect.objectContaining({
+          about: ref('madder-alum-wool'),
+          lang: 'en',
+          headline: 'Red',
+          text: 'Red from madder.',
+          verdict: 'feasible',
+          region: 'england',
+          when: 'c. 1370',
+          version: 3,
+          claims: [
+            expect.objectContaining({
+              claim: 'madder#3',
+              says: 'from madder',
+              material: 'madder',
+              status: 'grown',
+              region: 'england',
+              when: '1300–1880',
+              knownBy: 'text',
+              sure: 'yes',
+              source: 'book, p. 1',
+            }),
+          ],
+          review: [expect.objectContaining({ by: 'curator', says: 'too long', decision: 'accepted', reason: 'it was' })],
+        }),
+        expect.objectContaining({ lang: 'de', text: 'Grau.', claims: [], review: [] }),
+      ],
+      light: expect.objectContaining({ lux: 50, hoursPerDay: 7.5, daysPerYear: 250, uv: 'removed', window: 'none' }) as unknown,
+      swapSets: [expect.objectContaining({ what: ref('madder-alum-wool'), codes: ['A-1', 'A-2'], days: 30 })],
+    },
+  ],
   exposure: [
     'sample: WQ25-014-1\nreadings: [{ date: 2025-06-01, dose: 1 Mlx h, colour: { hex: "#a44" }, note: x }, { date: 2025-07, light: 2 weeks of sun }]\nreference: blue wool 3',
     {

@@ -140,6 +140,10 @@ class NoteChecker {
         this.#ref(record.fibre, ['fibre']);
         this.#ref(record.wearer, ['wearer']);
         break;
+      case 'display':
+        this.#ref(record.palette, ['palette']);
+        for (const { trial } of record.places) this.#ref(trial, ['trial']);
+        break;
       default:
     }
   }

@@ -1,5 +1,6 @@
 import { point } from './colour-shape.ts';
 import { date, dateOrPeriod } from './date-shape.ts';
+import { DISPLAY_KEYS } from './display-keys.ts';
 import {
   MATERIAL_KINDS,
   SAMPLE_KEYS,
@@ -130,7 +131,7 @@ export const KIND_KEYS = {
     question: text,
     keeps: listOf(keep),
   },
-  display: { palette: needed(reference('palette')), layout: anything, captions: anything, light: anything },
+  display: DISPLAY_KEYS,
   exposure: { sample: needed(text), readings: listOf(lightReading), reference: text },
 } as const satisfies Readonly<Record<(typeof NOTE_KINDS)[number], KeyTable>>;
 

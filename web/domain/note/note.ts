@@ -1,5 +1,6 @@
 import type { DateSpan } from '../date/date-span.ts';
 import type { TextRange } from '../diagnostic.ts';
+import type { DisplayRecord } from './display-record.ts';
 
 /** A note's id: its file's stem unless the front matter gives one. */
 export type NoteId = string & { readonly __brand: 'NoteId' };
@@ -312,11 +313,6 @@ export interface PaletteRecord {
   readonly question?: string;
   /** The kept colours: recipes, or `fibre/undyed name`, with the verdict they had when kept. */
   readonly keeps: readonly { readonly what: Ref; readonly verdict?: string; readonly trial?: Ref; readonly note?: string }[];
-}
-/** Kinds whose own keys later work reads in full; the keys are kept as they stand. */
-export interface DisplayRecord {
-  readonly kind: 'display';
-  readonly palette?: Ref;
 }
 export interface ExposureRecord {
   readonly kind: 'exposure';

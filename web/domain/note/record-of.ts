@@ -43,7 +43,7 @@ const BUILDERS: Builders = {
   region: (values) => ({ kind: 'region', ...values }),
   period: (values) => ({ kind: 'period', ...values }),
   palette: (values) => ({ kind: 'palette', ...values }),
-  display: ({ palette }) => ({ kind: 'display', palette }),
+  display: ({ 'swap-sets': swapSets, ...values }) => ({ kind: 'display', swapSets, ...values }),
   exposure: (values) => ({ kind: 'exposure', ...values }),
 };
 
