@@ -1,0 +1,31 @@
+import type { NotebookStore, StoredFile, StoreFailure } from '../domain/ports.ts';
+import type { Result } from '../domain/result.ts';
+import { exportZip } from './export-zip.ts';
+
+/** Read at a time. */
+const BATCH_BYTES = 4 * 1024 * 1024;
+
+/** The whole notebook as a zip, in order of path. */
+export async function* exportNotebook(store: NotebookStore, folder: string): AsyncGenerator<Result<Uint8Array, StoreFailure>> {
+  yield* exportZip(folder, inOrder(store));
+}
+
+async function* inOrder(store: NotebookStore): AsyncGenerator<Result<readonly StoredFile[], StoreFailure>> {
+  const stamps = await store.stamps();
+  if (!stamps.ok) {
+    yield stamps;
+    return;
+  }
+  let batch: string[] = [];
+  let size = 0;
+  for (const { path, byteCount } of stamps.value) {
+    if (batch.length > 0 && size + byteCount > BATCH_BYTES) {
+      yield await store.read(batch);
+      batch = [];
+      size = 0;
+    }
+    batch.push(path);
+    size += byteCount;
+  }
+  if (batch.length > 0) yield await store.read(batch);
+}
