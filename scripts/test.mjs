@@ -33,7 +33,10 @@ function typeChecks() {
 const formChecks = () => [
   { name: 'form (prettier)', passes: () => run(bin('prettier/bin/prettier.cjs'), ['--check', '--log-level', 'warn', '.']) },
   { name: 'lint (oxlint)', passes: () => run(bin('oxlint/bin/oxlint'), ['--deny-warnings', 'web', 'test', 'scripts', 'vite.config.ts']) },
-  { name: 'templates (lit-analyzer)', passes: () => run(join(ROOT, 'scripts/lit-analyzer.cjs'), ['web/**/*.ts']) },
+  {
+    name: 'templates (lit-analyzer)',
+    passes: () => run(join(ROOT, 'scripts/lit-analyzer.cjs'), ['--rules.no-invalid-css', 'off', 'web/**/*.ts']),
+  },
 ];
 
 const build = { name: 'build', passes: () => ensureBuild().then(() => true) };

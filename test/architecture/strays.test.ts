@@ -14,8 +14,11 @@ const ADDRESS = /https?:\/\/[\w.-]+[^\s"'`)<>\\]*/g;
 const machinePaths = ({ path, text }: ProjectFile): readonly string[] =>
   [...text.matchAll(MACHINE_PATH)].map(([found]) => `${path}: ${found}`);
 
+/** A library's licence notice names its home; it has to stay and asks nobody for anything. */
+const LICENCE_NOTICE = /\/\*(?:(?!\*\/)[\s\S]){0,4000}?(?:@license|License|Copyright|MIT)(?:(?!\*\/)[\s\S]){0,4000}?\*\//g;
+
 const foreignAddresses = ({ path, text }: ProjectFile): readonly string[] =>
-  [...text.matchAll(ADDRESS)]
+  [...text.replace(LICENCE_NOTICE, '').matchAll(ADDRESS)]
     .map(([found]) => found)
     .filter((found) => !NOT_REQUESTED.some((known) => known.test(found)))
     .map((found) => `${path}: ${found}`);

@@ -9,8 +9,23 @@ export type NoteId = string & { readonly __brand: 'NoteId' };
 export const noteId = (text: string): NoteId => text as NoteId;
 
 export const NOTE_KINDS = [
-  'dyestuff', 'mordant', 'assistant', 'process', 'fibre', 'recipe', 'trial', 'textile', 'text', 'colour-word', 'rule',
-  'wearer', 'region', 'period', 'palette', 'display', 'exposure',
+  'dyestuff',
+  'mordant',
+  'assistant',
+  'process',
+  'fibre',
+  'recipe',
+  'trial',
+  'textile',
+  'text',
+  'colour-word',
+  'rule',
+  'wearer',
+  'region',
+  'period',
+  'palette',
+  'display',
+  'exposure',
 ] as const;
 /** What a note records; `plain` is a file without front matter or without a kind. */
 export type NoteKind = (typeof NOTE_KINDS)[number] | 'plain';
@@ -325,8 +340,22 @@ export interface PlainRecord {
 }
 
 export type NoteRecord =
-  | DyestuffRecord | HelperRecord | FibreRecord | RecipeRecord | TrialRecord | TextileRecord | TextRecord | ColourWordRecord
-  | RuleRecord | WearerRecord | RegionRecord | PeriodRecord | PaletteRecord | DisplayRecord | ExposureRecord | PlainRecord;
+  | DyestuffRecord
+  | HelperRecord
+  | FibreRecord
+  | RecipeRecord
+  | TrialRecord
+  | TextileRecord
+  | TextRecord
+  | ColourWordRecord
+  | RuleRecord
+  | WearerRecord
+  | RegionRecord
+  | PeriodRecord
+  | PaletteRecord
+  | DisplayRecord
+  | ExposureRecord
+  | PlainRecord;
 
 /** One file of the notebook, read. The source is the truth; everything here is derived from it. */
 export interface Note {

@@ -45,7 +45,7 @@ export const styles = css`
     text-decoration: underline;
     text-underline-offset: 0.3em;
   }
-  nav a[aria-current] {
+  nav a[aria-current='page'] {
     font-weight: 700;
     text-decoration: underline;
     text-decoration-thickness: 2px;

@@ -96,7 +96,7 @@ export class TgApp extends LitElement {
             ${STANDING.map(
               ([view, title]) =>
                 html`<li>
-                  <a href=${`#/${view}`} aria-current=${this.address.view === view ? 'page' : nothing}>${title}</a>
+                  <a href=${`#/${view}`} aria-current=${this.address.view === view ? 'page' : 'false'}>${title}</a>
                 </li>`,
             )}
           </ul>

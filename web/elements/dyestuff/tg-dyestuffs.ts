@@ -97,7 +97,7 @@ export class TgDyestuffs extends LitElement {
               Also
               ${view.names.map(
                 ({ name, lang }, at) =>
-                  html`${at === 0 ? '' : ', '}<span lang=${lang ?? nothing}>${name}</span
+                  html`${at === 0 ? '' : ', '}<span lang=${lang ?? ''}>${name}</span
                     >${lang === undefined ? nothing : html` <span class="lang">${lang}</span>`}`,
               )}
             </p>`

@@ -83,7 +83,7 @@ export class TgNote extends LitElement {
               Also
               ${view.names.map(
                 ({ name, lang }, at) =>
-                  html`${at === 0 ? '' : ', '}<span lang=${lang ?? nothing}>${name}</span
+                  html`${at === 0 ? '' : ', '}<span lang=${lang ?? ''}>${name}</span
                     >${lang === undefined ? nothing : html` <span class="small">${lang}</span>`}`,
               )}
             </p>`

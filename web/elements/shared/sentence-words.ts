@@ -24,7 +24,7 @@ export function listWord(
 /** A word of a sentence that is one of a few. */
 export function fewWords<W extends string>(label: string, chosen: W, words: Readonly<Record<W, string>>, change: (word: W) => void) {
   return html`<select aria-label=${label} @change=${(event: Event) => change((event.target as HTMLSelectElement).value as W)}>
-    ${(Object.entries(words) as [W, string][]).map(([word, text]) => html`<option value=${word} ?selected=${word === chosen}>${text}</option>`)}
+    ${(Object.entries(words) as [string, string][]).map(([word, text]) => html`<option value=${word} ?selected=${word === chosen}>${text}</option>`)}
   </select>`;
 }
 
