@@ -44,6 +44,8 @@ export interface RouteJudgement {
   readonly weakest: readonly string[];
   /** The independent classes of evidence behind the weakest material. */
   readonly classes: readonly EvidenceClass[];
+  /** The material these classes speak for: of the weakest, the one with the fewest. */
+  readonly classesOf?: string;
   readonly materials: readonly JudgedMaterial[];
   readonly witnesses: readonly Witness[];
   readonly rules: readonly RuleFinding[];
@@ -102,7 +104,7 @@ export function judgeRoute(
     verdict,
     standing,
     weakest: atWorst.map(({ material }) => material.id),
-    classes: weakestClasses(atWorst),
+    ...weakestClasses(atWorst),
     materials,
     witnesses,
     rules: rulesFor(base, concerned, asked, question.wearer),
@@ -129,15 +131,16 @@ function judgeMaterial(base: EvidenceBase, material: RouteMaterial, asked: Asked
   };
 }
 
-/** The fewest independent classes among the materials at the worst standing; what needs no evidence is passed over. */
-function weakestClasses(atWorst: readonly JudgedMaterial[]): readonly EvidenceClass[] {
+/** Of the materials at the worst standing the one with the fewest independent classes; what needs no evidence is passed over. */
+function weakestClasses(atWorst: readonly JudgedMaterial[]): Pick<RouteJudgement, 'classes' | 'classesOf'> {
   const counted = atWorst
     .filter(({ everyday }) => !everyday)
-    .map(({ carriedBy }) => independentClasses(carriedBy.map(({ placed }): Claim => placed.claim)));
-  return (
-    counted.reduce<readonly EvidenceClass[] | undefined>((least, one) => (least && least.length <= one.length ? least : one), undefined) ??
-    []
-  );
+    .map(({ carriedBy, material }) => ({
+      classes: independentClasses(carriedBy.map(({ placed }): Claim => placed.claim)),
+      classesOf: material.id,
+    }))
+    .sort((a, b) => a.classes.length - b.classes.length || (a.classesOf < b.classesOf ? -1 : 1));
+  return counted[0] ?? { classes: [] };
 }
 
 /** The colour-words one of whose meanings names a dyestuff of the route. */

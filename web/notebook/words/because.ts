@@ -57,9 +57,9 @@ export function becauseOfRoute(base: EvidenceBase, judgement: RouteJudgement, qu
   }
   if (judgement.classes.length > 0) {
     const count = judgement.classes.length;
-    const behind = weakest.filter(({ everyday }) => !everyday).map(({ material }) => inSentence(base, material.id));
+    const behind = judgement.classesOf === undefined ? '' : ` behind ${inSentence(base, judgement.classesOf)}`;
     sentences.push(
-      `${count === 1 ? 'One independent class' : `${count} independent classes`} of evidence behind ${listed(behind)}: ${judgement.classes.map((one) => classWords[one]).join(', ')}.`,
+      `${count === 1 ? 'One independent class' : `${count} independent classes`} of evidence${behind}: ${judgement.classes.map((one) => classWords[one]).join(', ')}.`,
     );
   }
   for (const one of judgement.materials) if (one.subSpans.length > 1) sentences.push(subSpanSentence(base, one));

@@ -44,7 +44,7 @@ export const statusWords = {
   wild: 'grew wild',
   grown: 'was grown',
   made: 'was made',
-  imported: 'came as dyestuff',
+  imported: 'was imported',
   'cloth-only': 'came only as cloth',
   absent: 'was absent',
   'on-cloth': 'is on a find',
