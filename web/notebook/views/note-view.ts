@@ -99,7 +99,7 @@ export function noteView(notebook: Notebook, id: string): NoteView | undefined {
     reviewBy: say.date(note.reviewBy),
     invented: note.invented,
     readOnly: notebook.isReadOnly(note.file),
-    problems: problemViews(note.source, notebook.findingsIn(note.file)),
+    problems: problemViews(note.source, notebook.checkFile(note.file)),
     linksTo: linkedFrom(base, note)
       .map((linked) => base.note(linked))
       .filter((linked) => linked !== undefined)

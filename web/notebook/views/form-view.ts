@@ -1,0 +1,186 @@
+import { frontMatterTree } from '../../domain/note/front-matter-tree.ts';
+import type { ValuePath } from '../../domain/note/locate-value.ts';
+import { keysOf } from '../../domain/note/note-keys.ts';
+import { NOTE_KINDS, type NoteKind } from '../../domain/note/note.ts';
+import type { PlainTree } from '../../domain/note/plain-tree.ts';
+import type { Form, KeyTable, Shape } from '../../domain/note/shape.ts';
+import { choiceWords, keyWords, oneMoreWords } from '../words/key-words.ts';
+
+/** What a field takes. */
+export type FieldIs = Exclude<Form, 'map' | 'anything'> | 'group' | 'elsewhere';
+
+/** One value that can be filled in. */
+export interface FieldView {
+  readonly key: string;
+  readonly path: ValuePath;
+  readonly label: string;
+  readonly hint: string;
+  readonly is: FieldIs;
+  /** True where several may stand. */
+  readonly list: boolean;
+  readonly needed: boolean;
+  /** Whether anything stands there. */
+  readonly filled: boolean;
+  /** The words that may stand there, with what the form calls them. */
+  readonly words: readonly (readonly [word: string, label: string])[];
+  readonly kinds: readonly NoteKind[];
+  /** A single value as it stands; numbers parted by commas; '' for none. */
+  readonly value: string;
+  /** The values of a list, or the one value of a group. */
+  readonly items: readonly ItemView[];
+  /** What one more of them is called. */
+  readonly oneMore: string;
+  /** The key a bare value stands for, where a group may be written as one. */
+  readonly short?: string;
+}
+
+/** One value of a list. */
+export interface ItemView {
+  readonly path: ValuePath;
+  /** The value where it is no group, or a group written as a bare value. */
+  readonly value: string;
+  readonly isBare: boolean;
+  /** The first words of a group, to know it by. */
+  readonly summary: string;
+  /** Its fields, where it is a group. */
+  readonly fields: readonly FieldView[];
+}
+
+/** A note as a form. */
+export interface FormView {
+  readonly kind: NoteKind;
+  /** The word after `kind:` where it is none that is known. */
+  readonly unknownKind: string;
+  /** True where the front matter must be mended in the text first. */
+  readonly broken: boolean;
+  readonly own: readonly FieldView[];
+  readonly common: readonly FieldView[];
+  /** Keys that no form has: they are kept as they stand. */
+  readonly kept: readonly { readonly key: string; readonly text: string }[];
+  /** The body's own words, as they stand. */
+  readonly body: string;
+}
+
+/** Common keys that stand under the kind's own, in this order. */
+const LAST_KEYS = ['source', 'sources', 'checked', 'review-by', 'tags', 'invented', 'id'];
+const FIRST_KEYS = ['title', 'names'];
+
+/** The form of a note's text. Nothing is judged here; a value in another shape than the key's is left to the text. */
+export function formView(source: string): FormView {
+  const { tree, broken, bodyStart } = frontMatterTree(source);
+  const values = new Map(tree.pairs);
+  const written = textOf(values.get('kind')).toLowerCase();
+  const known = [...NOTE_KINDS, 'plain' as const].find((kind) => kind === written);
+  const kind = known ?? 'plain';
+  const table = keysOf(kind);
+  const field = (key: string): readonly FieldView[] => {
+    const shape = table[key];
+    return shape ? [fieldOf(key, shape, values.get(key), [key], kind)] : [];
+  };
+  const isCommon = (key: string) => key === 'kind' || FIRST_KEYS.includes(key) || LAST_KEYS.includes(key);
+  // Of the two ways to name sources the form offers the one that is used.
+  const unused = values.has('sources') && !values.has('source') ? 'source' : values.has('sources') ? '' : 'sources';
+  return {
+    kind,
+    unknownKind: known === undefined ? textOf(values.get('kind')) : '',
+    broken,
+    own: [...FIRST_KEYS, ...Object.keys(table).filter((key) => !isCommon(key))].flatMap(field),
+    common: LAST_KEYS.filter((key) => key !== unused).flatMap(field),
+    kept: tree.pairs.filter(([key]) => !Object.hasOwn(table, key)).map(([key, value]) => ({ key, text: summaryOf(value) })),
+    body: source.slice(bodyStart),
+  };
+}
+
+/** The fields of a group that is not there yet, as a form for one more. */
+export function fieldOf(key: string, shape: Shape<unknown>, value: PlainTree | undefined, path: ValuePath, owner: string): FieldView {
+  const { label, hint } = keyWords(key, owner);
+  const there = value !== undefined && !isNothing(value);
+  const is = kindOfField(shape, value);
+  return {
+    key,
+    path,
+    label,
+    hint: hint ?? '',
+    is,
+    list: shape.list && !NUMBER_ROW(shape),
+    needed: shape.needed,
+    filled: there,
+    words: (shape.words ?? []).map((word) => [word, choiceWords(word)] as const),
+    kinds: shape.kinds ?? [],
+    value: !there || is === 'group' ? '' : NUMBER_ROW(shape) || shape.form === 'numbers' ? numbersText(value) : textOf(value),
+    items: there && (is === 'group' || (shape.list && !NUMBER_ROW(shape))) ? itemsOf(key, shape, value, path) : [],
+    oneMore: oneMoreWords[key] ?? label.toLowerCase(),
+    ...(shape.short === undefined ? {} : { short: shape.short }),
+  };
+}
+
+/** Numbers of a list stand in one row. */
+const NUMBER_ROW = (shape: Shape<unknown>): boolean => shape.form === 'number' && shape.list;
+
+function kindOfField(shape: Shape<unknown>, value: PlainTree | undefined): FieldIs {
+  if (shape.form === 'anything') return 'elsewhere';
+  const fits =
+    value === undefined || isNothing(value) || (value.is === 'list' ? value.items : [value]).every((one) => fitsForm(shape, one));
+  const isTooMany = value?.is === 'list' && !shape.list && shape.form !== 'numbers';
+  if (!fits || isTooMany) return 'elsewhere';
+  return shape.form === 'map' ? 'group' : shape.form;
+}
+
+function fitsForm(shape: Shape<unknown>, value: PlainTree): boolean {
+  if (shape.form === 'map') return value.is === 'map' || value.is === 'scalar';
+  return value.is === 'scalar';
+}
+
+function itemsOf(key: string, shape: Shape<unknown>, value: PlainTree, path: ValuePath): readonly ItemView[] {
+  if (value.is !== 'list') return [itemOf(key, shape, value, shape.list ? [...path, 0] : path)];
+  return value.items.map((item, at) => itemOf(key, shape, item, [...path, at]));
+}
+
+function itemOf(key: string, shape: Shape<unknown>, value: PlainTree, path: ValuePath): ItemView {
+  const isGroup = shape.form === 'map';
+  const pairs = new Map(value.is === 'map' ? value.pairs : []);
+  return {
+    path,
+    value: value.is === 'scalar' ? textOf(value) : '',
+    isBare: isGroup && value.is === 'scalar' && !isNothing(value),
+    summary: isGroup ? groupSummary(shape.keys ?? {}, value) : textOf(value),
+    fields: isGroup
+      ? Object.entries(shape.keys ?? {}).flatMap(([inner, innerShape]) => {
+          const isUnused =
+            (inner === 'sources' && !pairs.has('sources')) || (inner === 'source' && pairs.has('sources') && !pairs.has('source'));
+          return isUnused ? [] : [fieldOf(inner, innerShape, pairs.get(inner), [...path, inner], key)];
+        })
+      : [],
+  };
+}
+
+/** Parts of a group's summary (our choice: what fits a line). */
+const MOST_PARTS = 4;
+
+function groupSummary(keys: KeyTable, value: PlainTree): string {
+  if (value.is !== 'map') return textOf(value);
+  const pairs = new Map(value.pairs);
+  const ordered = [
+    ...Object.keys(keys).filter((key) => pairs.has(key)),
+    ...value.pairs.map(([key]) => key).filter((key) => !Object.hasOwn(keys, key)),
+  ];
+  return ordered
+    .map((key) => summaryOf(pairs.get(key)))
+    .filter((text) => text !== '')
+    .slice(0, MOST_PARTS)
+    .join(', ');
+}
+
+function summaryOf(value: PlainTree | undefined): string {
+  if (value === undefined || isNothing(value)) return '';
+  if (value.is === 'scalar') return value.text;
+  return value.is === 'list'
+    ? value.items.map(summaryOf).join(', ')
+    : value.pairs.map(([key, inner]) => `${key} ${summaryOf(inner)}`).join(', ');
+}
+
+const numbersText = (value: PlainTree | undefined): string => (value?.is === 'list' ? value.items.map(textOf).join(', ') : textOf(value));
+
+const textOf = (value: PlainTree | undefined): string => (value?.is === 'scalar' && !isNothing(value) ? value.text : '');
+
+const isNothing = (value: PlainTree): boolean => value.is === 'scalar' && value.type === 'object';
