@@ -5,12 +5,15 @@ import type { WhoHadWhatView } from './views/who-had-what-view.ts';
 import type { ListedClaim } from './views/dyestuff-view.ts';
 import type { AnswerOrProblems } from './views/answer-view.ts';
 import type { ChoicesView } from './views/choices-view.ts';
-import type { NotebookFile } from './notebook.ts';
+import type { FileFinding, NotebookFile } from './notebook.ts';
+import type { NoteText } from './note-text.ts';
 import type { TypedQuestion } from './pose-question.ts';
 import type { DyestuffEntry, DyestuffView } from './views/dyestuff-view.ts';
 import type { KeptPaletteView } from './views/kept-palette-view.ts';
 import type { NamedNoteView } from './views/naming-view.ts';
 import type { NoteView } from './views/note-view.ts';
+import type { ProblemView } from './views/problem-view.ts';
+import type { WritingChoices } from './views/writing-choices.ts';
 import type { TypedPalette } from './typed-palette.ts';
 import type { PaletteOrProblems } from './views/palette-view.ts';
 import type { AnswerView } from './views/answer-view.ts';
@@ -23,7 +26,16 @@ export interface NotebookSize {
 
 /** What a page can ask of an opened notebook: plain values in, plain values out, wherever the notebook is kept. */
 export interface Engine {
+  /** Takes these files for the whole notebook. */
   open(files: readonly NotebookFile[]): Promise<NotebookSize>;
+  /** Reads files in beside those that are there; gives back what each note shows to be wrong by itself. */
+  put(files: readonly NotebookFile[]): Promise<readonly FileFinding[]>;
+  /** Names files that are part of the notebook although their bytes stay in the store. */
+  mention(paths: readonly string[]): Promise<void>;
+  remove(paths: readonly string[]): Promise<void>;
+  /** Every file whose bytes are here, as it came, in order of path. */
+  files(): Promise<readonly NotebookFile[]>;
+  size(): Promise<NotebookSize>;
   choices(): Promise<ChoicesView>;
   answer(question: TypedQuestion): Promise<AnswerOrProblems>;
   palette(palette: TypedPalette): Promise<PaletteOrProblems>;
@@ -46,6 +58,12 @@ export interface Engine {
   note(id: string): Promise<NoteView | undefined>;
   /** The bytes of a file that is no note: a photo, a spectrum. */
   attachment(path: string): Promise<Uint8Array | undefined>;
+  /** A note's whole file, for writing; undefined when there is none of that id. */
+  noteText(id: string): Promise<NoteText | undefined>;
+  /** What would be found wrong in a note if its text were this. */
+  checkText(path: string, text: string): Promise<readonly ProblemView[]>;
+  /** What a form can complete from. */
+  writingChoices(): Promise<WritingChoices>;
   /** How a date reads, in words; undefined when it cannot be read. */
   readDate(text: string): Promise<string | undefined>;
 }
@@ -53,6 +71,11 @@ export interface Engine {
 /** Every method of the engine, for whoever passes calls on. */
 export const ENGINE_METHODS = Object.keys({
   open: true,
+  put: true,
+  mention: true,
+  remove: true,
+  files: true,
+  size: true,
   choices: true,
   answer: true,
   palette: true,
@@ -68,5 +91,8 @@ export const ENGINE_METHODS = Object.keys({
   namings: true,
   note: true,
   attachment: true,
+  noteText: true,
+  checkText: true,
+  writingChoices: true,
   readDate: true,
 } satisfies Record<keyof Engine, true>) as readonly (keyof Engine)[];

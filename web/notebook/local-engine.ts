@@ -7,11 +7,14 @@ import { parseDate } from '../domain/date/parse-date.ts';
 import { formatSpan } from '../domain/date/format-date.ts';
 import { type AnswerOrProblems, answerView } from './views/answer-view.ts';
 import { type ChoicesView, choicesView } from './views/choices-view.ts';
-import { type NotebookFile, Notebook } from './notebook.ts';
+import { type FileFinding, type NotebookFile, Notebook } from './notebook.ts';
 import type { TypedQuestion } from './pose-question.ts';
 import { type DyestuffEntry, type DyestuffView, dyestuffIndex, dyestuffView } from './views/dyestuff-view.ts';
 import { type KeptPaletteView, keptPalettes, keptPaletteView } from './views/kept-palette-view.ts';
 import { type NamedNoteView, namingView } from './views/naming-view.ts';
+import { type NoteText, noteText } from './note-text.ts';
+import { type ProblemView, problemViews } from './views/problem-view.ts';
+import { type WritingChoices, writingChoices } from './views/writing-choices.ts';
 import { type NoteView, noteView } from './views/note-view.ts';
 import { behindCloth } from './views/behind-cloth.ts';
 import type { TypedPalette } from './typed-palette.ts';
@@ -26,8 +29,33 @@ export class LocalEngine implements Engine {
   open(files: readonly NotebookFile[]): Promise<NotebookSize> {
     this.#notebook = new Notebook();
     this.#notebook.putAll(files);
-    const notes = [...this.#notebook.base.notes()].length;
-    return Promise.resolve({ notes, others: files.length - notes });
+    return this.size();
+  }
+
+  put(files: readonly NotebookFile[]): Promise<readonly FileFinding[]> {
+    const findings = files.flatMap((file) => {
+      const note = this.#notebook.put(file);
+      return note ? this.#notebook.findingsIn(note) : [];
+    });
+    return Promise.resolve(findings);
+  }
+
+  mention(paths: readonly string[]): Promise<void> {
+    for (const path of paths) this.#notebook.mention(path);
+    return Promise.resolve();
+  }
+
+  remove(paths: readonly string[]): Promise<void> {
+    for (const path of paths) this.#notebook.remove(path);
+    return Promise.resolve();
+  }
+
+  files(): Promise<readonly NotebookFile[]> {
+    return Promise.resolve(this.#notebook.files());
+  }
+
+  size(): Promise<NotebookSize> {
+    return Promise.resolve(this.#notebook.size());
   }
 
   choices(): Promise<ChoicesView> {
@@ -88,6 +116,18 @@ export class LocalEngine implements Engine {
 
   attachment(path: string): Promise<Uint8Array | undefined> {
     return Promise.resolve(this.#notebook.attachment(path));
+  }
+
+  noteText(id: string): Promise<NoteText | undefined> {
+    return Promise.resolve(noteText(this.#notebook, id));
+  }
+
+  checkText(path: string, text: string): Promise<readonly ProblemView[]> {
+    return Promise.resolve(problemViews(text, this.#notebook.findingsOfText(path, text)));
+  }
+
+  writingChoices(): Promise<WritingChoices> {
+    return Promise.resolve(writingChoices(this.#notebook));
   }
 
   readDate(text: string): Promise<string | undefined> {

@@ -1,3 +1,4 @@
+import { strToU8 } from 'fflate';
 import { type CheckContext, checkNote } from '../domain/claim/check-note.ts';
 import { EvidenceBase } from '../domain/claim/evidence-base.ts';
 import type { Diagnostic } from '../domain/diagnostic.ts';
@@ -29,6 +30,11 @@ const NOTE_ENDING = /\.(md|markdown)$/i;
 /** Whether a file of the folder is read as a note. */
 export const isNotePath = (path: string): boolean => NOTE_ENDING.test(path);
 
+const PHOTO_ENDING = /\.(?:jpe?g|png|webp|avif|heic|gif|tiff?|pdf)$/i;
+
+/** Whether a file is only looked at, never reasoned with, so that its bytes may stay where they are kept. */
+export const isPhotoPath = (path: string): boolean => PHOTO_ENDING.test(path);
+
 /** A folder of notes, read: what the notes say together, their colours, and what was found wrong. */
 export class Notebook {
   readonly base = new EvidenceBase();
@@ -36,6 +42,7 @@ export class Notebook {
   readonly #read = new Map<string, readonly Diagnostic[]>();
   readonly #readOnly = new Set<string>();
   readonly #others = new Map<string, Uint8Array>();
+  readonly #elsewhere = new Set<string>();
   readonly #spectra = new SpectralShelf();
   #bibliography: ReadonlyMap<string, BibliographyEntry> | undefined;
 
@@ -48,6 +55,7 @@ export class Notebook {
   put({ path, bytes }: NotebookFile): Note | undefined {
     if (!isNotePath(path)) {
       this.#others.set(path, bytes);
+      this.#elsewhere.delete(path);
       this.#bibliography = undefined;
       this.#spectra.forget(path);
       return undefined;
@@ -61,8 +69,14 @@ export class Notebook {
     return value;
   }
 
+  /** Says that a file is part of the notebook although its bytes are kept elsewhere. */
+  mention(path: string): void {
+    if (!this.#others.has(path)) this.#elsewhere.add(path);
+  }
+
   /** Takes a file out. */
   remove(path: string): void {
+    this.#elsewhere.delete(path);
     if (this.#others.delete(path)) this.#bibliography = undefined;
     this.#spectra.forget(path);
     this.#read.delete(path);
@@ -80,6 +94,22 @@ export class Notebook {
     return this.#others.get(path);
   }
 
+  size(): { readonly notes: number; readonly others: number } {
+    return { notes: [...this.base.notes()].length, others: this.#others.size + this.#elsewhere.size };
+  }
+
+  /** Every file whose bytes are here, as it came, in order of path. */
+  files(): readonly NotebookFile[] {
+    const notes = [...this.base.notes()].map(({ file, source }) => ({ path: file, bytes: strToU8(source, this.#readOnly.has(file)) }));
+    const others = [...this.#others].map(([path, bytes]) => ({ path, bytes }));
+    return [...notes, ...others].sort((a, b) => (a.path < b.path ? -1 : 1));
+  }
+
+  /** What a note shows to be wrong by itself, whatever stands in others. */
+  findingsIn({ file, source }: Note): readonly FileFinding[] {
+    return (this.#read.get(file) ?? []).map((diagnostic) => ({ file, text: source, diagnostic }));
+  }
+
   /** Everything found wrong, by file and place: what each note shows alone, then what shows between notes. */
   findings(): readonly FileFinding[] {
     const context = this.#context();
@@ -89,7 +119,7 @@ export class Notebook {
   }
 
   /** What is wrong in one note as it lies here. */
-  findingsIn(path: string): readonly Diagnostic[] {
+  checkFile(path: string): readonly Diagnostic[] {
     const note = this.base.noteIn(path);
     return note ? this.#findingsOf(note, this.#context()) : [];
   }
@@ -136,7 +166,7 @@ export class Notebook {
   /** A file named from a note: from the notebook's folder first, then from beside the note. */
   #locate(path: string, noteFile: string): string | undefined {
     const folder = noteFile.includes('/') ? noteFile.slice(0, noteFile.lastIndexOf('/') + 1) : '';
-    return [path, climb(folder + path)].find((one) => one !== undefined && this.#others.has(one));
+    return [path, climb(folder + path)].find((one) => one !== undefined && (this.#others.has(one) || this.#elsewhere.has(one)));
   }
 
   #findSpectrum(ref: SpectrumRef, noteFile: string): Spectrum | undefined {

@@ -1,0 +1,61 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { LocalEngine } from '../../web/notebook/local-engine.ts';
+
+const text = (words: string): Uint8Array => new TextEncoder().encode(words);
+const region = (id: string, within?: string) => ({
+  path: `regions/${id}.md`,
+  bytes: text(`---\nkind: region\ntitle: ${id}\n${within ? `within: ${within}\n` : ''}---\n`),
+});
+
+describe('LocalEngine', () => {
+  test('puts and removes files, and says how many there are', async () => {
+    const engine = new LocalEngine();
+    expect(await engine.open([region('england')])).toEqual({ notes: 1, others: 0 });
+    await engine.put([region('york', 'england'), { path: 'spectra/a.csv', bytes: text('380,1\n') }]);
+    await engine.mention(['photos/skein.jpg', 'photos/gone.jpg']);
+    expect(await engine.size()).toEqual({ notes: 2, others: 3 });
+    expect((await engine.choices()).regions.map(({ id }) => id)).toContain('york');
+    await engine.remove(['regions/york.md', 'photos/gone.jpg', 'never/there.md']);
+    expect(await engine.size()).toEqual({ notes: 1, others: 2 });
+    expect((await engine.choices()).regions.map(({ id }) => id)).not.toContain('york');
+  });
+
+  test('a file put again takes the place of the one before', async () => {
+    const engine = new LocalEngine();
+    await engine.open([region('england')]);
+    await engine.put([{ ...region('england'), bytes: text('---\nkind: region\ntitle: Albion\n---\n') }]);
+    expect(await engine.size()).toEqual({ notes: 1, others: 0 });
+    expect((await engine.choices()).regions.map(({ title }) => title)).toContain('Albion');
+  });
+
+  test('says what each file put shows to be wrong by itself', async () => {
+    const engine = new LocalEngine();
+    const findings = await engine.put([region('england'), { path: 'broken.md', bytes: text('---\nkind: recipie\n---\n') }]);
+    expect(findings.map(({ file, diagnostic }) => [file, diagnostic.code])).toEqual([['broken.md', 'kind-unknown']]);
+  });
+
+  test('gives every file back byte for byte, also what is no UTF-8 and no note', async () => {
+    const files = fc.uniqueArray(
+      fc.record({
+        path: fc.constantFrom('a.md', 'b/c.md', 'd.csv', 'e.bin', 'f.markdown'),
+        bytes: fc.oneof(
+          fc.uint8Array({ maxLength: 60 }),
+          fc.string({ unit: 'binary' }).map(text),
+          fc.constant(text('\uFEFF---\r\nkind: recipe\r\n---\r\n')),
+        ),
+      }),
+      { selector: ({ path }) => path },
+    );
+    await fc.assert(
+      fc.asyncProperty(files, async (given) => {
+        const engine = new LocalEngine();
+        await engine.open(given);
+        const inOrder = [...given].sort((a, b) => (a.path < b.path ? -1 : 1));
+        const back = await engine.files();
+        expect(back.map(({ path }) => path)).toEqual(inOrder.map(({ path }) => path));
+        expect(back.every(({ bytes }, at) => Buffer.compare(bytes, inOrder[at]?.bytes ?? new Uint8Array()) === 0)).toBe(true);
+      }),
+    );
+  });
+});
