@@ -57,7 +57,8 @@ export interface PutFile {
 export interface RemoveFile {
   readonly path: string;
   readonly removed: true;
-  readonly basedOn: Version;
+  /** The version the reader had before their eyes; without one nothing is removed. */
+  readonly basedOn?: Version;
 }
 
 export type Change = PutFile | RemoveFile;

@@ -1,0 +1,225 @@
+import type { Change, EarlierVersion, NotebookStore, PutResult, StoredFile, StoreEvent, StoreFailure, Version } from '../domain/ports.ts';
+import { ok, type Result } from '../domain/result.ts';
+import type { Engine } from './engine.ts';
+import { exportNotebook } from './export-notebook.ts';
+import { exportZip } from './export-zip.ts';
+import type { FoundFiles } from './import/found-files.ts';
+import { importFiles, type ImportOptions, type ImportReport } from './import/import-files.ts';
+import { isPhotoPath, type NotebookFile } from './notebook.ts';
+
+/** What happened to the notebook, for whoever shows it. */
+export type KeeperEvent =
+  | { readonly type: 'changed'; readonly paths: readonly string[]; readonly by: 'this-tab' | 'another-tab' }
+  /** The notebook, until now only shown, is kept from here on. */
+  | { readonly type: 'kept' }
+  | { readonly type: 'ended'; readonly reason: 'terminated' | 'newer-version' };
+
+/** A file for writing, and the version to base the change on; no version while it is not kept. */
+export interface OpenedFile {
+  readonly bytes: Uint8Array;
+  readonly version?: Version;
+}
+
+/** The setting that tells a notebook emptied by its reader from one never begun. */
+const BEGUN = 'begun';
+
+/**
+ * Where a reader's changes go: first to the store, and once they are on disk, into the notebook at hand. It also brings in what
+ * other tabs change.
+ *
+ * A notebook may be shown without being kept, as the demonstration is, until its reader changes something.
+ */
+export class Keeper {
+  readonly store: NotebookStore;
+  readonly #engine: Engine;
+  readonly #listeners = new Set<(event: KeeperEvent) => void>();
+  /** What is shown and not kept. */
+  #shown: ReadonlyMap<string, Uint8Array> | undefined;
+  /** What this tab showed before it was kept: a reader may still be writing on it. */
+  #wasShown: ReadonlyMap<string, Uint8Array> = new Map();
+  #hearing: Promise<void> = Promise.resolve();
+
+  constructor(store: NotebookStore, engine: Engine) {
+    this.store = store;
+    this.#engine = engine;
+    // One after another, so that a later change is never overtaken by an earlier one.
+    store.subscribe((event) => {
+      this.#hearing = this.#hearing.then(() => this.#hear(event));
+    });
+  }
+
+  /** Whether the notebook is kept, or only shown. */
+  get isKept(): boolean {
+    return this.#shown === undefined;
+  }
+
+  /**
+   * Opens what the store keeps.
+   *
+   * @returns false where no notebook was begun yet.
+   */
+  async openKept(): Promise<Result<boolean, StoreFailure>> {
+    const [stamps, begun] = await Promise.all([this.store.stamps(), this.store.setting(BEGUN)]);
+    if (!stamps.ok) return stamps;
+    if (!begun.ok) return begun;
+    if (stamps.value.length === 0 && begun.value !== true) return ok(false);
+    await this.#engine.open([]);
+    await this.#engine.mention(stamps.value.map(({ path }) => path).filter(isPhotoPath));
+    for await (const batch of this.store.loadAll(({ path }) => !isPhotoPath(path))) {
+      if (!batch.ok) return batch;
+      await this.#engine.put(batch.value.map(({ path, bytes }) => ({ path, bytes })));
+    }
+    return ok(true);
+  }
+
+  /** Shows a notebook without keeping it. */
+  async show(files: readonly NotebookFile[]): Promise<void> {
+    await this.#engine.open(files);
+    this.#shown = new Map(files.map(({ path, bytes }) => [path, bytes]));
+    this.#wasShown = this.#shown;
+  }
+
+  /** Keeps what has only been shown. */
+  async keepShown(): Promise<PutResult> {
+    const shown = this.#shown;
+    if (!shown) return ok([]);
+    const begun = await this.store.setting(BEGUN);
+    if (!begun.ok) return begun;
+    const puts = [...shown].map(([path, bytes]) => ({ path, bytes }));
+    const result = begun.value === true ? undefined : await this.store.put(puts);
+    if (result?.ok === false && result.error !== 'conflict') return result;
+    // Begun, or files in the way: another tab was here first, and its word has not reached us yet.
+    if (!result?.ok) await this.#follow();
+    else await this.#begin();
+    return ok(result?.ok ? result.value : []);
+  }
+
+  /** Begins a notebook with nothing in it; what has only been shown goes. */
+  async beginEmpty(): Promise<void> {
+    await this.#engine.open([]);
+    await this.#begin();
+  }
+
+  /** A file as it is now. */
+  async read(path: string): Promise<OpenedFile | undefined> {
+    const shown = this.#shown?.get(path);
+    if (shown) return { bytes: shown };
+    const found = await this.store.read([path]);
+    const file = found.ok ? found.value[0] : undefined;
+    return file && { bytes: file.bytes, version: file.version };
+  }
+
+  /** Writes and removes files, all or none; done means on disk. */
+  async write(changes: readonly Change[]): Promise<PutResult> {
+    const kept = await this.keepShown();
+    if (!kept.ok) return kept;
+    const result = await this.store.put(await this.#basedOnShown(changes));
+    if (result.ok) await this.#takeIn(changes);
+    return result;
+  }
+
+  /** Earlier versions of a file, the newest first. */
+  history(path: string): Promise<Result<readonly EarlierVersion[], StoreFailure>> {
+    return this.store.history(path);
+  }
+
+  /** Makes an earlier version the newest one. */
+  async restore(path: string, version: Version, basedOn?: Version): ReturnType<NotebookStore['restore']> {
+    const result = await this.store.restore(path, version, basedOn);
+    if (result.ok) {
+      await this.#load([path]);
+      this.#say({ type: 'changed', paths: [path], by: 'this-tab' });
+    }
+    return result;
+  }
+
+  /** Reads a folder or zip in; what has only been shown goes. */
+  async importFiles(found: FoundFiles, options: Omit<ImportOptions, 'readIn'> = {}): Promise<ImportReport> {
+    if (!this.isKept) await this.beginEmpty();
+    const report = await importFiles(this.store, found, { ...options, readIn: (files) => this.#putAway(files) });
+    this.#say({ type: 'changed', paths: [...report.added, ...report.replaced], by: 'this-tab' });
+    return report;
+  }
+
+  /** The whole notebook as a zip, piece by piece. */
+  export(folder: string): AsyncIterable<Result<Uint8Array, StoreFailure>> {
+    const shown = this.#shown;
+    if (!shown) return exportNotebook(this.store, folder);
+    const files = [...shown].sort(([a], [b]) => (a < b ? -1 : 1)).map(([path, bytes]) => ({ path, bytes, modifiedAt: 0 }));
+    return exportZip(folder, one(ok(files)));
+  }
+
+  subscribe(listener: (event: KeeperEvent) => void): () => void {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  }
+
+  async #begin(): Promise<void> {
+    await this.store.keepSetting(BEGUN, true);
+    if (this.#shown === undefined) return;
+    this.#shown = undefined;
+    this.#say({ type: 'kept' });
+  }
+
+  /** Another tab began the notebook while this one only showed something: from now on both have the same. */
+  async #follow(): Promise<void> {
+    this.#shown = undefined;
+    await this.openKept();
+    this.#say({ type: 'kept' });
+  }
+
+  /** Someone who wrote in what was only shown based it on those bytes: if they are what is kept now, on that version. */
+  async #basedOnShown(changes: readonly Change[]): Promise<readonly Change[]> {
+    const open = changes.filter(({ path, basedOn }) => basedOn === undefined && this.#wasShown.has(path));
+    if (open.length === 0) return changes;
+    const kept = await this.store.read(open.map(({ path }) => path));
+    const byPath = new Map(kept.ok ? kept.value.map((file) => [file.path, file]) : []);
+    return changes.map((change): Change => {
+      const [before, now] = [this.#wasShown.get(change.path), byPath.get(change.path)];
+      return change.basedOn === undefined && before && now && isSame(before, now) ? { ...change, basedOn: now.version } : change;
+    });
+  }
+
+  async #takeIn(changes: readonly Change[]): Promise<void> {
+    const removed = changes.filter((change) => 'removed' in change).map(({ path }) => path);
+    await this.#engine.remove(removed);
+    await this.#putAway(changes.flatMap((change) => ('bytes' in change ? [{ path: change.path, bytes: change.bytes }] : [])));
+    this.#say({ type: 'changed', paths: changes.map(({ path }) => path), by: 'this-tab' });
+  }
+
+  /** Puts files that are in the store into the notebook at hand; photos stay in the store. */
+  async #putAway(files: readonly NotebookFile[]) {
+    await this.#engine.mention(files.map(({ path }) => path).filter(isPhotoPath));
+    return this.#engine.put(files.filter(({ path }) => !isPhotoPath(path)));
+  }
+
+  async #load(paths: readonly string[]): Promise<void> {
+    const found = await this.store.read(paths);
+    if (found.ok) await this.#putAway(found.value.map(({ path, bytes }) => ({ path, bytes })));
+  }
+
+  async #hear(event: StoreEvent): Promise<void> {
+    if (event.type === 'ended') {
+      this.#say(event);
+      return;
+    }
+    if (!this.isKept) await this.#follow();
+    else {
+      await this.#engine.remove(event.removed);
+      await this.#load(event.files.map(({ path }) => path));
+    }
+    this.#say({ type: 'changed', paths: [...event.removed, ...event.files.map(({ path }) => path)], by: 'another-tab' });
+  }
+
+  #say(event: KeeperEvent): void {
+    for (const listener of this.#listeners) listener(event);
+  }
+}
+
+const isSame = (bytes: Uint8Array, file: StoredFile): boolean =>
+  bytes.length === file.bytes.length && bytes.every((byte, at) => byte === file.bytes[at]);
+
+// oxlint-disable-next-line require-await -- one batch, in the shape of many
+async function* one<T>(value: T): AsyncGenerator<T> {
+  yield value;
+}
