@@ -75,7 +75,7 @@ const UNCERTAIN =
   /\b(?:not (?:known|certain|sure|recorded|proven|clear)|unknown|uncertain|perhaps|probably|possibly|likely|unlikely|doubt\w*|disagree\w*|no such|no (?:cloth|textile|text|find|record|note)|nobody (?:wrote|recorded)|may|might|cannot (?:say|tell)|we do not|we keep no|only (?:in|as)|guess|approximate(?:ly)?|about how|silent)\b/i;
 /** What says that nothing is known: no claim can stand behind it. */
 const NOTHING_KNOWN =
-  /\b(?:not (?:known|recorded|certain|proven|clear)|unknown|uncertain|no such|no (?:cloth|textile|text|find|record|note)|nobody (?:wrote|recorded)|we (?:do not|keep no)|disagree|silent|approximate)\b/i;
+  /\b(?:not (?:known|recorded|certain|proven|clear)|unknown|uncertain|no such|no (?:cloth|textile|text|find|record|note)|nothing|nobody (?:wrote|recorded)|we (?:do not|keep no)|disagree|silent|approximate)\b/i;
 
 /** Weighs a caption: its length, what it must say, what should be asked about, and which clauses rest on no claim. */
 export function checkCaption(caption: DisplayCaption, subject: CaptionSubject): CaptionCheck {
