@@ -37,3 +37,9 @@ export function lineColumn(starts: readonly number[], offset: number): LineColum
 
 /** The line and column where a range begins. */
 export const startOf = (text: string, range: TextRange): LineColumn => lineColumn(lineStarts(text), range[0]);
+
+/** The offset of a line and column; beyond the last line or before the first counts as that line. */
+export function offsetAt(starts: readonly number[], { line, column }: LineColumn): number {
+  const start = starts[Math.min(Math.max(line, 1), starts.length) - 1] ?? 0;
+  return start + Math.max(0, column - 1);
+}

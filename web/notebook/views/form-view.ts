@@ -1,3 +1,4 @@
+import type { TextRange } from '../../domain/diagnostic.ts';
 import { frontMatterTree } from '../../domain/note/front-matter-tree.ts';
 import type { ValuePath } from '../../domain/note/locate-value.ts';
 import { keysOf } from '../../domain/note/note-keys.ts';
@@ -30,6 +31,11 @@ export interface FieldView {
   readonly items: readonly ItemView[];
   /** What one more of them is called. */
   readonly oneMore: string;
+  /** One more of them, with nothing filled in yet. */
+  readonly blank: () => ItemView;
+  /** The value that stands there alone and becomes the first of a list when one more comes. */
+  readonly alone: string;
+  readonly range?: TextRange;
   /** The key a bare value stands for, where a group may be written as one. */
   readonly short?: string;
 }
@@ -44,6 +50,7 @@ export interface ItemView {
   readonly summary: string;
   /** Its fields, where it is a group. */
   readonly fields: readonly FieldView[];
+  readonly range?: TextRange;
 }
 
 /** A note as a form. */
@@ -59,6 +66,7 @@ export interface FormView {
   readonly kept: readonly { readonly key: string; readonly text: string }[];
   /** The body's own words, as they stand. */
   readonly body: string;
+  readonly bodyStart: number;
 }
 
 /** Common keys that stand under the kind's own, in this order. */
@@ -67,7 +75,7 @@ const FIRST_KEYS = ['title', 'names'];
 
 /** The form of a note's text. Nothing is judged here; a value in another shape than the key's is left to the text. */
 export function formView(source: string): FormView {
-  const { tree, broken, bodyStart } = frontMatterTree(source);
+  const { tree, broken, bodyStart, rangeOf } = frontMatterTree(source);
   const values = new Map(tree.pairs);
   const written = textOf(values.get('kind')).toLowerCase();
   const known = [...NOTE_KINDS, 'plain' as const].find((kind) => kind === written);
@@ -75,96 +83,111 @@ export function formView(source: string): FormView {
   const table = keysOf(kind);
   const field = (key: string): readonly FieldView[] => {
     const shape = table[key];
-    return shape ? [fieldOf(key, shape, values.get(key), [key], kind)] : [];
+    return shape ? [fieldOf(key, shape, values.get(key), { path: [key], owner: kind, rangeOf })] : [];
   };
   const isCommon = (key: string) => key === 'kind' || FIRST_KEYS.includes(key) || LAST_KEYS.includes(key);
-  // Of the two ways to name sources the form offers the one that is used.
-  const unused = values.has('sources') && !values.has('source') ? 'source' : values.has('sources') ? '' : 'sources';
   return {
     kind,
     unknownKind: known === undefined ? textOf(values.get('kind')) : '',
     broken,
     own: [...FIRST_KEYS, ...Object.keys(table).filter((key) => !isCommon(key))].flatMap(field),
-    common: LAST_KEYS.filter((key) => key !== unused).flatMap(field),
+    common: LAST_KEYS.filter((key) => !isOtherSource(key, values)).flatMap(field),
     kept: tree.pairs.filter(([key]) => !Object.hasOwn(table, key)).map(([key, value]) => ({ key, text: summaryOf(value) })),
     body: source.slice(bodyStart),
+    bodyStart,
   };
 }
 
-/** The fields of a group that is not there yet, as a form for one more. */
-export function fieldOf(key: string, shape: Shape<unknown>, value: PlainTree | undefined, path: ValuePath, owner: string): FieldView {
+/** Of the two keys that name sources a form offers the one that is used, or else the shorter. */
+const isOtherSource = (key: string, there: ReadonlyMap<string, unknown>): boolean =>
+  (key === 'sources' && !there.has('sources')) || (key === 'source' && there.has('sources') && !there.has('source'));
+
+/** Where a value stands, what holds it, and how places are found. */
+interface FieldPlace {
+  readonly path: ValuePath;
+  readonly owner: string;
+  readonly rangeOf: (path: ValuePath) => TextRange | undefined;
+}
+
+function fieldOf(key: string, shape: Shape<unknown>, value: PlainTree | undefined, place: FieldPlace): FieldView {
+  const { path, owner } = place;
   const { label, hint } = keyWords(key, owner);
   const there = value !== undefined && !isNothing(value);
   const is = kindOfField(shape, value);
+  const isList = shape.list && !isNumberRow(shape);
+  const range = there ? place.rangeOf(path) : undefined;
   return {
     key,
     path,
     label,
     hint: hint ?? '',
     is,
-    list: shape.list && !NUMBER_ROW(shape),
+    list: isList,
     needed: shape.needed,
     filled: there,
     words: (shape.words ?? []).map((word) => [word, choiceWords(word)] as const),
     kinds: shape.kinds ?? [],
-    value: !there || is === 'group' ? '' : NUMBER_ROW(shape) || shape.form === 'numbers' ? numbersText(value) : textOf(value),
-    items: there && (is === 'group' || (shape.list && !NUMBER_ROW(shape))) ? itemsOf(key, shape, value, path) : [],
+    value: !there || is === 'group' ? '' : isNumberRow(shape) || shape.form === 'numbers' ? numbersText(value) : textOf(value),
+    items: there && (is === 'group' || isList) ? itemsOf(key, shape, value, place) : [],
     oneMore: oneMoreWords[key] ?? label.toLowerCase(),
+    blank: () => {
+      const at = !there ? 0 : value.is === 'list' ? value.items.length : 1;
+      return itemOf(key, shape, undefined, { ...place, path: shape.list ? [...path, at] : path });
+    },
+    alone: isList && there && value.is === 'scalar' ? textOf(value) : '',
     ...(shape.short === undefined ? {} : { short: shape.short }),
+    ...(range && { range }),
   };
 }
 
 /** Numbers of a list stand in one row. */
-const NUMBER_ROW = (shape: Shape<unknown>): boolean => shape.form === 'number' && shape.list;
+const isNumberRow = (shape: Shape<unknown>): boolean => shape.form === 'number' && shape.list;
 
 function kindOfField(shape: Shape<unknown>, value: PlainTree | undefined): FieldIs {
   if (shape.form === 'anything') return 'elsewhere';
+  const there = value !== undefined && !isNothing(value);
   const fits =
-    value === undefined || isNothing(value) || (value.is === 'list' ? value.items : [value]).every((one) => fitsForm(shape, one));
-  const isTooMany = value?.is === 'list' && !shape.list && shape.form !== 'numbers';
+    !there ||
+    (value.is === 'list' ? value.items : [value]).every((one) => one.is === 'scalar' || (shape.form === 'map' && one.is === 'map'));
+  const isTooMany = there && value.is === 'list' && !shape.list && shape.form !== 'numbers';
   if (!fits || isTooMany) return 'elsewhere';
   return shape.form === 'map' ? 'group' : shape.form;
 }
 
-function fitsForm(shape: Shape<unknown>, value: PlainTree): boolean {
-  if (shape.form === 'map') return value.is === 'map' || value.is === 'scalar';
-  return value.is === 'scalar';
+function itemsOf(key: string, shape: Shape<unknown>, value: PlainTree, place: FieldPlace): readonly ItemView[] {
+  const { path } = place;
+  if (value.is !== 'list') return [itemOf(key, shape, value, { ...place, path: shape.list ? [...path, 0] : path })];
+  return value.items.map((item, at) => itemOf(key, shape, item, { ...place, path: [...path, at] }));
 }
 
-function itemsOf(key: string, shape: Shape<unknown>, value: PlainTree, path: ValuePath): readonly ItemView[] {
-  if (value.is !== 'list') return [itemOf(key, shape, value, shape.list ? [...path, 0] : path)];
-  return value.items.map((item, at) => itemOf(key, shape, item, [...path, at]));
-}
-
-function itemOf(key: string, shape: Shape<unknown>, value: PlainTree, path: ValuePath): ItemView {
+function itemOf(key: string, shape: Shape<unknown>, value: PlainTree | undefined, place: FieldPlace): ItemView {
   const isGroup = shape.form === 'map';
-  const pairs = new Map(value.is === 'map' ? value.pairs : []);
+  const pairs = new Map(value?.is === 'map' ? value.pairs : []);
+  const range = value && place.rangeOf(place.path);
   return {
-    path,
-    value: value.is === 'scalar' ? textOf(value) : '',
-    isBare: isGroup && value.is === 'scalar' && !isNothing(value),
+    path: place.path,
+    value: textOf(value),
+    isBare: isGroup && value?.is === 'scalar' && !isNothing(value),
     summary: isGroup ? groupSummary(shape.keys ?? {}, value) : textOf(value),
     fields: isGroup
-      ? Object.entries(shape.keys ?? {}).flatMap(([inner, innerShape]) => {
-          const isUnused =
-            (inner === 'sources' && !pairs.has('sources')) || (inner === 'source' && pairs.has('sources') && !pairs.has('source'));
-          return isUnused ? [] : [fieldOf(inner, innerShape, pairs.get(inner), [...path, inner], key)];
-        })
+      ? Object.entries(shape.keys ?? {})
+          .filter(([inner]) => !isOtherSource(inner, pairs))
+          .map(([inner, innerShape]) =>
+            fieldOf(inner, innerShape, pairs.get(inner), { ...place, path: [...place.path, inner], owner: key }),
+          )
       : [],
+    ...(range && { range }),
   };
 }
 
 /** Parts of a group's summary (our choice: what fits a line). */
 const MOST_PARTS = 4;
 
-function groupSummary(keys: KeyTable, value: PlainTree): string {
-  if (value.is !== 'map') return textOf(value);
+function groupSummary(keys: KeyTable, value: PlainTree | undefined): string {
+  if (value?.is !== 'map') return textOf(value);
   const pairs = new Map(value.pairs);
-  const ordered = [
-    ...Object.keys(keys).filter((key) => pairs.has(key)),
-    ...value.pairs.map(([key]) => key).filter((key) => !Object.hasOwn(keys, key)),
-  ];
-  return ordered
+  const known = Object.keys(keys).filter((key) => pairs.has(key));
+  return [...known, ...[...pairs.keys()].filter((key) => !Object.hasOwn(keys, key))]
     .map((key) => summaryOf(pairs.get(key)))
     .filter((text) => text !== '')
     .slice(0, MOST_PARTS)
