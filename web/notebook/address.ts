@@ -72,6 +72,7 @@ export function paletteOfAddress({ settings }: Address): TypedPalette {
     ...(group && { group }),
     dyedHere: settings['dyed'] === 'here',
     all: settings['show'] === 'all',
+    tryOverDyes: settings['try'] === 'over-dyes',
   };
 }
 
@@ -86,6 +87,7 @@ export function settingsOfPalette({
   group,
   dyedHere,
   all,
+  tryOverDyes,
 }: TypedPalette): Readonly<Record<string, string>> {
   const settings = {
     region,
@@ -97,6 +99,7 @@ export function settingsOfPalette({
     gaps: group,
     dyed: dyedHere === true ? 'here' : undefined,
     show: all === true ? 'all' : undefined,
+    try: tryOverDyes === true ? 'over-dyes' : undefined,
   };
   return withoutEmpty(settings);
 }

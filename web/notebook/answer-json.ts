@@ -78,6 +78,7 @@ export function candidateJson(base: EvidenceBase, one: Candidate) {
     code: nearest?.sample.code ?? null,
     fibre: nearest?.fibre ?? judgement.route.fibre ?? null,
     colourFrom: one.colourFrom,
+    ...(one.overDye ? { overDye: one.overDye } : {}),
     lab: one.lab.map((value) => round(value, 2)),
     hex: one.colour.hex,
     inScreenGamut: one.colour.inScreenGamut,

@@ -15,6 +15,8 @@ export interface TypedPalette {
   readonly group?: PaletteGrouping;
   /** Show plausible and weaker colours too. */
   readonly all?: boolean;
+  /** Hang what could be tried, in a row of its own: predicted over-dyes. */
+  readonly tryOverDyes?: boolean;
   /** The date the words compare with. */
   readonly since?: string;
 }

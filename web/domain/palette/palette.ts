@@ -1,8 +1,10 @@
 import type { EvidenceBase } from '../claim/evidence-base.ts';
+import { deltaE00 } from '../colour/delta-e.ts';
 import { labToLch } from '../colour/lab.ts';
 import type { SwatchColour } from '../colour/swatch-colour.ts';
 import { dyedRecipes, type DyedSample, judgedFibre, undyedCloths } from '../verdict/cloths.ts';
 import { type JudgedMaterial, judgeRoute, type RouteJudgement, type RouteQuestion } from '../verdict/judge-route.ts';
+import { predictedCloths } from '../verdict/predicted-cloths.ts';
 import { routeOf, undyedRoute } from '../verdict/route.ts';
 import type { SampleColours } from '../verdict/sample-colours.ts';
 import { type Origin, ORIGINS, type Verdict, VERDICTS } from '../verdict/standing-words.ts';
@@ -64,6 +66,23 @@ export function paletteOf(base: EvidenceBase, colours: SampleColours, question: 
     ];
   });
   return [...dyed, ...undyed].sort((a, b) => (a.id < b.id ? -1 : 1));
+}
+
+/**
+ * What could be tried: over-dyes nobody dyed yet, each of the samples nearest to their recipes' means, that stand at plausible.
+ * None of them stands better: a prediction is no cloth.
+ */
+export function couldBeTried(base: EvidenceBase, colours: SampleColours, question: RouteQuestion): readonly PaletteColour[] {
+  const known = new Map<string, JudgedMaterial>();
+  const middle = (samples: readonly DyedSample[]): readonly DyedSample[] => {
+    const mean = meanColour(base, samples)?.lab10;
+    const nearest = mean && [...samples].sort((a, b) => deltaE00(a.colour.lab10, mean) - deltaE00(b.colour.lab10, mean))[0];
+    return nearest ? [nearest] : [];
+  };
+  return predictedCloths(base, colours, question.fibre, middle).flatMap(({ id, route, fibre, samples, colour }): PaletteColour[] => {
+    const judgement = judgeRoute(base, route, withFibre(question, question.fibre ?? fibre), { brief: true, known, cap: 'predicted' });
+    return judgement.verdict === 'plausible' ? [entry(id, judgement, colour(), samples, fibre)] : [];
+  });
 }
 
 const withFibre = (question: RouteQuestion, fibre: string | undefined): RouteQuestion => ({

@@ -2,9 +2,10 @@ import type { EvidenceBase } from '../claim/evidence-base.ts';
 import { type Closeness, closeness } from '../colour/delta-e.ts';
 import type { Lab } from '../colour/lab.ts';
 import type { SwatchColour } from '../colour/swatch-colour.ts';
-import { type AskedColour, differenceFrom } from './asked-colour.ts';
+import { type AskedColour, type Difference, differenceFrom, differenceOfLab10 } from './asked-colour.ts';
 import { dyedRecipes, type DyedSample, judgedFibre, undyedCloths } from './cloths.ts';
 import { judgeRoute, type RouteJudgement, type RouteQuestion } from './judge-route.ts';
+import { type PredictedCloth, predictedCloths } from './predicted-cloths.ts';
 import { routeOf, undyedRoute } from './route.ts';
 import type { SampleColours } from './sample-colours.ts';
 import { type Verdict, VERDICTS } from './standing-words.ts';
@@ -14,6 +15,8 @@ export interface ColourQuestion extends RouteQuestion {
   readonly colour: AskedColour;
   /** ΔE00 within which a route is a candidate. */
   readonly tolerance: number;
+  /** Whether over-dyes that nobody dyed yet are candidates too. Default: they are, never above `plausible`. */
+  readonly predictions?: boolean;
   /** Colour-words the question itself uses. */
   readonly colourWords?: readonly string[];
 }
@@ -35,6 +38,8 @@ export interface Candidate {
   readonly deltaE00: number;
   readonly closeness: Closeness;
   readonly onAnotherFibre: boolean;
+  /** The two recipes of a predicted over-dye; either may be dyed first. */
+  readonly overDye?: readonly [string, string];
 }
 
 /** The answer to a colour question. */
@@ -52,7 +57,9 @@ export interface ColourAnswer {
 /** Is this colour plausible on this fibre, here and then? Every route of the notebook is judged. */
 export function askColour(base: EvidenceBase, colours: SampleColours, question: ColourQuestion): ColourAnswer {
   const all = [...dyedCandidates(base, colours, question), ...undyedCandidates(base, colours, question)];
-  const candidates = all.filter((one) => one.deltaE00 <= question.tolerance).sort(byVerdictThenDifference);
+  const candidates = [...all, ...predictedCandidates(base, colours, question)]
+    .filter((one) => one.deltaE00 <= question.tolerance)
+    .sort(byVerdictThenDifference);
   const byDifference = [...all].sort((a, b) => a.deltaE00 - b.deltaE00 || byId(a, b));
   const closest = byDifference[0];
   const nearestAttested =
@@ -113,6 +120,28 @@ function nearestSample(asked: AskedColour, samples: readonly DyedSample[]) {
     if (difference && (!best || difference.deltaE00 < best.deltaE00)) best = { nearest, colour: nearest.colour, ...difference };
   }
   return best && { ...best, closeness: closeness(best.deltaE00) };
+}
+
+/** Predicted over-dyes within the tolerance: of each pair of recipes on a fibre only the nearest depths. */
+function predictedCandidates(base: EvidenceBase, colours: SampleColours, question: ColourQuestion): readonly Candidate[] {
+  if (question.predictions === false) return [];
+  const nearest = new Map<string, { readonly cloth: PredictedCloth; readonly difference: Difference }>();
+  for (const cloth of predictedCloths(base, colours, question.fibre)) {
+    const difference = differenceOfLab10(question.colour, cloth.lab10);
+    if (!difference || difference.deltaE00 > question.tolerance) continue;
+    const held = nearest.get(cloth.id);
+    if (!held || difference.deltaE00 < held.difference.deltaE00) nearest.set(cloth.id, { cloth, difference });
+  }
+  return [...nearest.values()].map(({ cloth, difference }): Candidate => ({
+    judgement: judgeRoute(base, cloth.route, { ...question, fibre: question.fibre ?? cloth.fibre }, { cap: 'predicted' }),
+    colourFrom: 'predicted',
+    samples: cloth.samples,
+    colour: cloth.colour(),
+    ...difference,
+    closeness: closeness(difference.deltaE00),
+    onAnotherFibre: false,
+    overDye: cloth.recipes,
+  }));
 }
 
 function undyedCandidates(base: EvidenceBase, colours: SampleColours, question: ColourQuestion): readonly Candidate[] {

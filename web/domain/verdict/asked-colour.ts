@@ -1,7 +1,7 @@
 import { ciede2000 } from '../colour/ciede2000.ts';
 import { TEXTILE } from '../colour/conditions.ts';
 import { deltaE00 } from '../colour/delta-e.ts';
-import type { Lab } from '../colour/lab.ts';
+import type { Lab, Lab10 } from '../colour/lab.ts';
 import type { SwatchColour } from '../colour/swatch-colour.ts';
 
 /** What colour was asked for. */
@@ -31,6 +31,13 @@ export function differenceFrom(asked: AskedColour, cloth: SwatchColour): Differe
   }
   const distances = asked.swatches.map(({ lab10 }) => deltaE00(lab10, cloth.lab10));
   return distances.length === 0 ? undefined : { deltaE00: Math.min(...distances), lab: cloth.lab10 };
+}
+
+/** The difference of a predicted colour from the asked one. A bare Lab is compared in D65/10°: a prediction has no trial's conditions. */
+export function differenceOfLab10(asked: AskedColour, lab10: Lab10): Difference | undefined {
+  if (asked.kind === 'bare-lab') return { deltaE00: ciede2000([...asked.lab], [lab10[0], lab10[1], lab10[2]]), lab: lab10 };
+  const distances = asked.swatches.map((swatch) => deltaE00(swatch.lab10, lab10));
+  return distances.length === 0 ? undefined : { deltaE00: Math.min(...distances), lab: lab10 };
 }
 
 /** The Lab a trial stated, in its own conditions; for a curve the cloth's D65/10°, for a screen colour D65/2°. */

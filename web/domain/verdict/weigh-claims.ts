@@ -1,4 +1,5 @@
 import { claimKey, isPositive } from '../claim/claim.ts';
+import { STANDINGS } from './standing-words.ts';
 import type { JudgedMaterial, RouteJudgement } from './judge-route.ts';
 import type { JudgedClaim } from './judge-claim.ts';
 
@@ -16,24 +17,50 @@ export interface WeighedClaims {
 
 const meets = ({ time }: JudgedClaim): boolean => time === 'throughout' || time === 'part' || time === 'perhaps';
 
-/** Sorts the claims behind a route by what they do to it; every claim is counted in one of the four. */
+interface Weighed {
+  readonly judged: JudgedClaim;
+  /** Counts the claims that carry one material's standing, from 0; absent for a claim that carries none. */
+  readonly carries?: number;
+  /** The material's place in reading order. */
+  readonly nth: number;
+}
+
+/**
+ * Sorts the claims behind a route by what they do to it; every claim is counted in one of the four.
+ * First one claim for each material that carries its standing, the weakest material first, then dyes; so that a short list tells of all.
+ */
 export function weighClaims({ materials }: Pick<RouteJudgement, 'materials'>): WeighedClaims {
   const all = materials
     .filter(({ everyday }) => !everyday)
-    .flatMap((one) => one.claims.map((judged) => ({ judged, carried: one.carriedBy.includes(judged) })));
-  const nearby = all.filter(({ judged, carried }) => carried || (judged.place !== 'elsewhere' && judged.onFibre && meets(judged)));
-  const side = (positive: boolean) => nearby.filter(({ judged }) => isPositive(judged.placed.claim) === positive);
-  const order = (a: { judged: JudgedClaim; carried: boolean }, b: { judged: JudgedClaim; carried: boolean }) =>
-    Number(b.carried) - Number(a.carried) || rank(a.judged) - rank(b.judged);
-  const speaksFor = side(true)
-    .sort(order)
-    .map(({ judged }) => judged);
-  const speaksAgainst = side(false)
-    .sort(order)
-    .map(({ judged }) => judged);
+    .sort(inReadingOrder)
+    .flatMap((one, nth) => one.claims.map((judged): Weighed => ({ judged, nth, ...carriesIn(one, judged) })));
+  const nearby = all.filter(
+    ({ judged, carries }) => carries !== undefined || (judged.place !== 'elsewhere' && judged.onFibre && meets(judged)),
+  );
+  const side = (positive: boolean) =>
+    nearby
+      .filter(({ judged }) => isPositive(judged.placed.claim) === positive)
+      .sort(mostTellingFirst)
+      .map(({ judged }) => judged);
+  const speaksFor = side(true);
+  const speaksAgainst = side(false);
   const shown = new Set([...speaksFor, ...speaksAgainst].map((one) => claimKey(one.placed.claim)));
   const nearest = materials.flatMap(nearestShown).filter((one) => !shown.has(claimKey(one.placed.claim)));
   return { speaksFor, speaksAgainst, nearest, others: all.length - shown.size - nearest.length };
+}
+
+function carriesIn({ carriedBy }: JudgedMaterial, judged: JudgedClaim): Pick<Weighed, 'carries'> {
+  const carries = carriedBy.indexOf(judged);
+  return carries < 0 ? {} : { carries };
+}
+
+const inReadingOrder = (a: JudgedMaterial, b: JudgedMaterial): number =>
+  STANDINGS.indexOf(b.standing) - STANDINGS.indexOf(a.standing) || Number(b.material.role === 'dye') - Number(a.material.role === 'dye');
+
+/** What carries a standing before what does not; of the first, one for each material before the rest. */
+function mostTellingFirst(a: Weighed, b: Weighed): number {
+  const turn = ({ carries }: Weighed): number => (carries === undefined ? 2 : Math.min(carries, 1));
+  return turn(a) - turn(b) || (turn(a) === 2 ? rank(a.judged) - rank(b.judged) : 0) || a.nth - b.nth;
 }
 
 const rank = (one: JudgedClaim): number => (one.firm ? 0 : one.speaks && one.hard ? 1 : one.speaks ? 2 : 3);

@@ -30,6 +30,7 @@ export function clothItem(cloth: PaletteCloth): ClothItem {
     verdict: cloth.verdict,
     verdictWord: cloth.verdictWord,
     classes: cloth.classes,
+    predicted: cloth.predicted,
     outOfGamut: !cloth.inScreenGamut,
     detail: [cloth.origin, cloth.ruled ? 'a rule forbids it' : ''].filter((part) => part !== '').join(', '),
     ...(cloth.group === '' ? {} : { group: cloth.group }),

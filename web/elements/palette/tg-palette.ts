@@ -113,7 +113,7 @@ export class TgPalette extends LitElement {
           <p slot="empty">Nothing hangs here: the notes stand behind no colour for this place and date.</p>
         </tg-cloth-line>
       </div>
-      ${this.taken === undefined ? nothing : this.#taken(view)}
+      ${this.taken === undefined ? nothing : this.#taken(view)} ${this.#tried(view)}
       <div class="below">
         <section part="changes" aria-live="polite">
           <h2>${view.since ? `Since ${view.since.date}` : 'What came and went'}</h2>
@@ -131,6 +131,25 @@ export class TgPalette extends LitElement {
         </section>
       </div>
     `;
+  }
+
+  #tried(view: PaletteView) {
+    if (this.palette.tryOverDyes !== true) {
+      return html`<p>
+        <button type="button" @click=${() => this.#change({ tryOverDyes: true })}>Hang what could be tried: predicted over-dyes</button>
+      </p>`;
+    }
+    return html`<section class="line">
+      <h2>Could be tried</h2>
+      <p class="quiet">
+        Predicted from trials of the single dyes by Kubelka–Munk, either bath first; nobody dyed these yet, so plausible is the best they
+        can be.
+      </p>
+      <tg-cloth-line label="Predicted over-dyes" .items=${view.couldBeTried.map(clothItem)}>
+        <p slot="empty">No two trials of this notebook foretell another plausible colour here.</p>
+      </tg-cloth-line>
+      <p><button type="button" @click=${() => this.#change({ tryOverDyes: false })}>Take them off</button></p>
+    </section>`;
   }
 
   #kept() {

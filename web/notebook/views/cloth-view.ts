@@ -61,7 +61,13 @@ export function clothView(base: EvidenceBase, one: Candidate): ClothView {
     closeness: one.closeness.replace('-', ' '),
     onAnotherFibre: one.onAnotherFibre,
     standIns: standInsOf(base, one),
-    samples: one.samples.length === 0 ? 'undyed' : one.samples.length === 1 ? '1 sample' : `nearest of ${one.samples.length} samples`,
+    samples: one.overDye
+      ? 'predicted, either bath first'
+      : one.samples.length === 0
+        ? 'undyed'
+        : one.samples.length === 1
+          ? '1 sample'
+          : `nearest of ${one.samples.length} samples`,
   };
 }
 

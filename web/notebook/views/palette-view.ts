@@ -3,7 +3,7 @@ import { labToLch } from '../../domain/colour/lab.ts';
 import { coreOf } from '../../domain/date/date-span.ts';
 import { formatSpan } from '../../domain/date/format-date.ts';
 import { comparePalettes, type PaletteChange } from '../../domain/palette/compare-palettes.ts';
-import { gapsIn, type PaletteColour, paletteOf, sortPalette, USUAL_VERDICTS } from '../../domain/palette/palette.ts';
+import { couldBeTried, gapsIn, type PaletteColour, paletteOf, sortPalette, USUAL_VERDICTS } from '../../domain/palette/palette.ts';
 import type { RouteQuestion } from '../../domain/verdict/judge-route.ts';
 import { type Verdict, VERDICTS } from '../../domain/verdict/standing-words.ts';
 import type { Notebook } from '../notebook.ts';
@@ -35,6 +35,7 @@ export interface PaletteCloth {
   readonly samples: number;
   /** Set where a rule forbids it to the asked wearer. */
   readonly ruled: boolean;
+  readonly predicted: boolean;
 }
 
 /** A palette, worked out. */
@@ -47,6 +48,8 @@ export interface PaletteView {
   /** How many colours of the notebook are not shown, by verdict. */
   readonly hidden: readonly { readonly verdict: Verdict; readonly word: string; readonly count: number }[];
   readonly gaps: string;
+  /** Predicted over-dyes, where they were asked for. */
+  readonly couldBeTried: readonly PaletteCloth[];
   /** What came, went and changed since the date compared with; absent when none was given. */
   readonly since?: { readonly date: string; readonly changes: readonly string[] };
 }
@@ -75,6 +78,7 @@ export function paletteView(notebook: Notebook, typed: TypedPalette): PaletteOrP
         count: all.filter((one) => !shown(one) && one.judgement.verdict === verdict).length,
       })).filter(({ count }) => count > 0),
       gaps: gapSentence(gapsIn(all.filter(shown))),
+      couldBeTried: typed.tryOverDyes === true ? triedCloths(notebook, question.route) : [],
       ...(since && before ? { since: { date: formatSpan(since), changes: changesBetween(base, before, all, shown) } } : {}),
     },
   };
@@ -108,6 +112,10 @@ export function changesBetween(
     .map((change) => changeInWords(base, change));
 }
 
+function triedCloths({ base, colours }: Notebook, question: RouteQuestion): readonly PaletteCloth[] {
+  return sortPalette(couldBeTried(base, colours, question), 'hue').map((one) => ({ ...clothOf(base, one, 'family'), predicted: true }));
+}
+
 /** A palette's colour as a cloth of a view. */
 export function clothOf(base: EvidenceBase, one: PaletteColour, grouping: PaletteGrouping): PaletteCloth {
   const { judgement, colour } = one;
@@ -139,6 +147,7 @@ export function clothOf(base: EvidenceBase, one: PaletteColour, grouping: Palett
     lab: [colour.lab10[0], colour.lab10[1], colour.lab10[2]],
     lch: `L* ${l.toFixed(0)} · C* ${c.toFixed(0)}${h === undefined ? '' : ` · h ${h.toFixed(0)}°`}`,
     samples: one.samples.length,
+    predicted: false,
     ruled: judgement.rules.some(({ touches }) => touches !== 'others'),
   };
 }

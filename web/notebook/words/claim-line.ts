@@ -31,6 +31,8 @@ export interface ClaimLine {
 /** The title of a note, or its id where there is no such note; `fibre/undyed name` as "name fibre". */
 export function titleOf(base: EvidenceBase, id: string): string {
   if (id === WORLD) return 'the world';
+  const pair = base.note(id) ? undefined : id.split(' + ');
+  if (pair?.length === 2) return pair.map((one) => titleOf(base, one)).join(' with ');
   const slash = id.indexOf('/');
   if (slash > 0 && !base.note(id)) return `${id.slice(slash + 1)} (${titleOf(base, id.slice(0, slash))})`;
   return base.note(id)?.title ?? id;
