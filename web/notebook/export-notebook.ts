@@ -1,5 +1,5 @@
 import type { NotebookStore, StoredFile, StoreFailure } from '../domain/ports.ts';
-import type { Result } from '../domain/result.ts';
+import { ok, type Result } from '../domain/result.ts';
 import { exportZip } from './export-zip.ts';
 
 /** Read at a time. */
@@ -28,4 +28,15 @@ async function* inOrder(store: NotebookStore): AsyncGenerator<Result<readonly St
     size += byteCount;
   }
   if (batch.length > 0) yield await store.read(batch);
+}
+
+/** Files that are shown and not kept, as a zip; they have no date of their own. */
+export function exportFiles(folder: string, files: ReadonlyMap<string, Uint8Array>): AsyncGenerator<Result<Uint8Array, StoreFailure>> {
+  const inOrder = [...files].sort(([a], [b]) => (a < b ? -1 : 1)).map(([path, bytes]) => ({ path, bytes, modifiedAt: 0 }));
+  return exportZip(folder, one(ok(inOrder)));
+}
+
+// oxlint-disable-next-line require-await -- one batch, in the shape of many
+async function* one<T>(value: T): AsyncGenerator<T> {
+  yield value;
 }

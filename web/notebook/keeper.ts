@@ -1,11 +1,10 @@
 import type { Change, EarlierVersion, NotebookStore, PutResult, StoredFile, StoreEvent, StoreFailure, Version } from '../domain/ports.ts';
 import { ok, type Result } from '../domain/result.ts';
 import type { Engine } from './engine.ts';
-import { exportNotebook } from './export-notebook.ts';
-import { exportZip } from './export-zip.ts';
 import type { FoundFiles } from './import/found-files.ts';
-import { importFiles, type ImportOptions, type ImportReport } from './import/import-files.ts';
-import { isPhotoPath, type NotebookFile } from './notebook.ts';
+import type { ImportOptions, ImportReport } from './import/import-files.ts';
+import type { NotebookFile } from './notebook.ts';
+import { isPhotoPath } from './photo-path.ts';
 
 /** What happened to the notebook, for whoever shows it. */
 export type KeeperEvent =
@@ -136,17 +135,17 @@ export class Keeper {
   /** Reads a folder or zip in; what has only been shown goes. */
   async importFiles(found: FoundFiles, options: Omit<ImportOptions, 'readIn'> = {}): Promise<ImportReport> {
     if (!this.isKept) await this.beginEmpty();
+    const { importFiles } = await import('./import/import-files.ts');
     const report = await importFiles(this.store, found, { ...options, readIn: (files) => this.#putAway(files) });
     this.#say({ type: 'changed', paths: [...report.added, ...report.replaced], by: 'this-tab' });
     return report;
   }
 
   /** The whole notebook as a zip, piece by piece. */
-  export(folder: string): AsyncIterable<Result<Uint8Array, StoreFailure>> {
+  async *export(folder: string): AsyncGenerator<Result<Uint8Array, StoreFailure>> {
     const shown = this.#shown;
-    if (!shown) return exportNotebook(this.store, folder);
-    const files = [...shown].sort(([a], [b]) => (a < b ? -1 : 1)).map(([path, bytes]) => ({ path, bytes, modifiedAt: 0 }));
-    return exportZip(folder, one(ok(files)));
+    const { exportNotebook, exportFiles } = await import('./export-notebook.ts');
+    yield* shown ? exportFiles(folder, shown) : exportNotebook(this.store, folder);
   }
 
   subscribe(listener: (event: KeeperEvent) => void): () => void {
@@ -218,8 +217,3 @@ export class Keeper {
 
 const isSame = (bytes: Uint8Array, file: StoredFile): boolean =>
   bytes.length === file.bytes.length && bytes.every((byte, at) => byte === file.bytes[at]);
-
-// oxlint-disable-next-line require-await -- one batch, in the shape of many
-async function* one<T>(value: T): AsyncGenerator<T> {
-  yield value;
-}

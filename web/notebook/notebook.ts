@@ -21,6 +21,8 @@ export interface NotebookFile {
 /** A finding with the file it is about and that file's text, so that a line can be named. */
 export interface FileFinding {
   readonly file: string;
+  /** The note's id, where the file was read as a note. */
+  readonly id?: string;
   readonly text: string;
   readonly diagnostic: Diagnostic;
 }
@@ -29,11 +31,6 @@ const NOTE_ENDING = /\.(md|markdown)$/i;
 
 /** Whether a file of the folder is read as a note. */
 export const isNotePath = (path: string): boolean => NOTE_ENDING.test(path);
-
-const PHOTO_ENDING = /\.(?:jpe?g|png|webp|avif|heic|gif|tiff?|pdf)$/i;
-
-/** Whether a file is only looked at, never reasoned with, so that its bytes may stay where they are kept. */
-export const isPhotoPath = (path: string): boolean => PHOTO_ENDING.test(path);
 
 /** A folder of notes, read: what the notes say together, their colours, and what was found wrong. */
 export class Notebook {
@@ -106,8 +103,8 @@ export class Notebook {
   }
 
   /** What a note shows to be wrong by itself, whatever stands in others. */
-  findingsIn({ file, source }: Note): readonly FileFinding[] {
-    return (this.#read.get(file) ?? []).map((diagnostic) => ({ file, text: source, diagnostic }));
+  findingsIn({ file, id, source }: Note): readonly FileFinding[] {
+    return (this.#read.get(file) ?? []).map((diagnostic) => ({ file, id, text: source, diagnostic }));
   }
 
   /** Everything found wrong, by file and place: what each note shows alone, then what shows between notes. */
