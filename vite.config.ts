@@ -2,6 +2,7 @@ import { playwright } from '@vitest/browser-playwright';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 import { demoNotebook } from './scripts/demo-plugin.mjs';
+import { worksOffline } from './scripts/offline-plugin.mjs';
 import { policyHeaders, policyOnlyWhenBuilt } from './scripts/policy-plugin.mjs';
 
 const checkout = fileURLToPath(new URL('.', import.meta.url));
@@ -25,7 +26,7 @@ export default defineConfig({
   publicDir: 'public',
   // Else the cache would lie in web/, among the sources a build is made from.
   cacheDir: `${checkout}node_modules/.vite`,
-  plugins: [demoNotebook(), policyOnlyWhenBuilt()],
+  plugins: [demoNotebook(), policyOnlyWhenBuilt(), worksOffline()],
   build: {
     outDir: '../dist/site',
     emptyOutDir: true,

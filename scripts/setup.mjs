@@ -14,7 +14,7 @@ export const ROOT = fileURLToPath(new URL('..', import.meta.url));
 const DEPS_STAMP = join(ROOT, 'node_modules/.deps-stamp');
 const BUILD_STAMP = join(ROOT, 'dist/.build-stamp');
 const BUILD_INPUTS = ['web', 'corpus-demo', 'scripts', 'vite.config.ts', 'tsconfig.json', 'package.json', 'package-lock.json'];
-const BUILD_OUTPUTS = ['dist/site/index.html', 'dist/site/demo.json', 'dist/cli/tenterground.mjs'];
+const BUILD_OUTPUTS = ['dist/site/index.html', 'dist/site/demo.json', 'dist/site/sw.js', 'dist/cli/tenterground.mjs'];
 
 /**
  * Stops with a plain sentence.

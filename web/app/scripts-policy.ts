@@ -9,6 +9,12 @@ interface PolicyFactory {
 const factory = (globalThis as { readonly trustedTypes?: PolicyFactory }).trustedTypes;
 const policy = factory?.createPolicy('tg-scripts', { createScriptURL: (address) => address });
 
+/** An address as the browser wants it told: checked by the policy where there is one. */
+const allowed = (builtAddress: string): string => (policy ? policy.createScriptURL(builtAddress) : builtAddress);
+
 /** Starts one of our own module workers. */
-export const startWorker = (builtAddress: string): Worker =>
-  new Worker(policy ? policy.createScriptURL(builtAddress) : builtAddress, { type: 'module' });
+export const startWorker = (builtAddress: string): Worker => new Worker(allowed(builtAddress), { type: 'module' });
+
+/** Registers the site's own service worker, which the build writes to this address. */
+export const registerServiceWorker = (container: ServiceWorkerContainer): Promise<ServiceWorkerRegistration> =>
+  container.register(allowed('/sw.js'));
