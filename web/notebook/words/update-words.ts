@@ -1,0 +1,11 @@
+/** What is said about a newer version of the page. */
+export const updateWords = {
+  ready: {
+    text: 'A newer version of this page lies ready. It waits until you want it; your notes stay as they are. Save what you are writing first: the page is loaded again.',
+    offer: 'Use it now',
+  },
+  takenOver: {
+    text: 'Another tab now uses a newer version of this page. This one goes on as it is until it is loaded again.',
+    offer: 'Load it again',
+  },
+} as const;
