@@ -1,10 +1,15 @@
 import { TgApp } from '../elements/app/tg-app.ts';
+import { TgNotices } from '../elements/notices/tg-notices.ts';
 import type { NotebookFile } from '../notebook/notebook.ts';
+import { openFailureWords, unfinishedWords } from '../notebook/words/import-words.ts';
+import { updateWords } from '../notebook/words/update-words.ts';
+import { askToPersist } from '../store/storage-room.ts';
 import { engineOver } from './engine-wire.ts';
 import engineAddress from './engine-worker.ts?worker&url';
-import { startWorker } from './scripts-policy.ts';
-
-const engine = engineOver(startWorker(engineAddress));
+import { NoticeBoard } from './notice-board.ts';
+import { keepOffline, lookForUpdates } from './offline/offline.ts';
+import { registerServiceWorker, startWorker } from './scripts-policy.ts';
+import { startNotebook } from './start-notebook.ts';
 
 /** The demonstration notebook, as the site carries it. */
 async function demonstration(): Promise<readonly NotebookFile[]> {
@@ -14,11 +19,53 @@ async function demonstration(): Promise<readonly NotebookFile[]> {
   return files.map(({ path, text }) => ({ path, bytes: encoder.encode(text) }));
 }
 
+/** Opens the notebook, shows it, and answers what the page wants of it. */
+async function open(app: TgApp, board: NoticeBoard): Promise<void> {
+  const { keeper, engine, failure, unfinished } = await startNotebook(engineOver(startWorker(engineAddress)), demonstration);
+  const show = async () => app.opened(await engine.size(), keeper.isKept);
+  app.engine = engine;
+  await show();
+
+  if (failure) board.post({ id: 'failure', text: openFailureWords[failure] });
+  for (const { importId, from, planned, missing } of unfinished) {
+    const forget = () => void keeper.store.closeImport(importId);
+    const readAgain = () => {
+      forget();
+      globalThis.location.hash = '#/notebook?read-in=1';
+    };
+    const text = unfinishedWords(from, planned, missing.length);
+    board.post({ id: importId, text, offer: 'Read it in again', taken: readAgain, putAway: forget });
+  }
+
+  app.addEventListener('tg-read-in-request', (event) => {
+    const { found, ...options } = event.detail;
+    event.respondWith(keeper.importFiles(found, options));
+  });
+  keeper.subscribe((event) => {
+    if (event.type === 'ended') board.post({ id: 'failure', text: openFailureWords[event.reason] });
+    else if (event.type === 'changed') void show();
+    // Asked only now: some browsers ask their reader, who by now has something to keep.
+    else void askToPersist();
+  });
+}
+
+/** Keeps the site itself on this machine, and says when a newer one lies ready. */
+async function stayOffline(board: NoticeBoard): Promise<void> {
+  const container = (navigator as { readonly serviceWorker?: ServiceWorkerContainer }).serviceWorker;
+  const reload = () => globalThis.location.reload();
+  const registration = await keepOffline(container, registerServiceWorker, reload, {
+    updateReady: (taken) => board.post({ id: 'update', ...updateWords.ready, taken }),
+    takenOver: () => board.post({ id: 'update', ...updateWords.takenOver, taken: reload }),
+  });
+  if (registration) lookForUpdates(registration, document, () => Date.now());
+}
+
 const app = document.querySelector('tg-app');
 if (app instanceof TgApp) {
-  app.engine = engine;
-  demonstration()
-    .then((files) => engine.open(files))
-    .then((size) => app.opened(size))
-    .catch((fault: unknown) => app.failed(fault instanceof Error ? fault.message : String(fault)));
+  const notices = new TgNotices();
+  app.before(notices);
+  const board = new NoticeBoard(notices);
+  open(app, board).catch((fault: unknown) => app.failed(fault instanceof Error ? fault.message : String(fault)));
+  // The dev server's files change under a copy.
+  if (import.meta.env.PROD) void stayOffline(board);
 }

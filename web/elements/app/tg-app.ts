@@ -59,6 +59,7 @@ export class TgApp extends LitElement {
 
   @state() private address: Address = readAddress(globalThis.location.hash);
   @state() private size?: NotebookSize;
+  @state() private isKept = false;
   @state() private fault = '';
   @state() private version = 0;
   /** The table of skeins stays while the page is open; it is nobody's note. */
@@ -76,9 +77,14 @@ export class TgApp extends LitElement {
     globalThis.removeEventListener('keydown', this.#key);
   }
 
-  /** Says that the notebook is open. */
-  opened(size: NotebookSize) {
+  /**
+   * Says that the notebook is open, or has changed.
+   *
+   * @param isKept false while the demonstration is only shown.
+   */
+  opened(size: NotebookSize, isKept: boolean) {
     this.size = size;
+    this.isKept = isKept;
     this.version += 1;
   }
 
@@ -104,7 +110,7 @@ export class TgApp extends LitElement {
       </header>
       <main>${this.#view()}</main>
       <footer>
-        ${this.size ? html`<p>Wadholm Quay, the demonstration notebook: ${this.size.notes} notes. Its people, trials and measurements are invented.</p>` : nothing}
+        ${this.size ? html`<p>${this.isKept ? html`Your notebook in this browser: ${this.size.notes.toLocaleString()} notes.` : html`Wadholm Quay, the demonstration notebook: ${this.size.notes} notes. Its people, trials and measurements are invented.`}</p>` : nothing}
       </footer>
     `;
   }
@@ -145,6 +151,9 @@ export class TgApp extends LitElement {
           @tg-chart-change=${this.#chartAsked}
         ></tg-who-had-what>`;
       }
+      case 'notebook':
+        void import('../read-in/tg-read-in.ts');
+        return html`<tg-read-in></tg-read-in>`;
       case 'dyestuffs':
         return html`<tg-dyestuffs .engine=${this.engine} .dyestuff=${id} .version=${this.version}></tg-dyestuffs>`;
       default:
