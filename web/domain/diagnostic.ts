@@ -8,6 +8,9 @@ export type DiagnosticCode =
   | 'file-not-utf8'
   | 'file-too-large'
   | 'file-unreadable'
+  | 'file-name-not-utf8'
+  | 'file-outside'
+  | 'file-link-broken'
   | 'folder-loop'
   // front matter
   | 'yaml-broken'
@@ -45,6 +48,7 @@ export type DiagnosticCode =
   | 'region-loop'
   | 'source-unknown'
   | 'claim-takes-no-part'
+  | 'material-unrecorded'
   | 'absence-not-evidence'
   | 'link-broken'
   | 'spectrum-missing'

@@ -2,14 +2,18 @@ import type { Diagnostic, DiagnosticCode, Report, TextRange } from '../diagnosti
 import type { AvailabilityEntry, Citation, Note, NoteKind, Ref, WrittenDate } from '../note/note.ts';
 import type { EvidenceBase } from './evidence-base.ts';
 import { MATERIAL_KINDS } from './evidence-base.ts';
+import { brokenLinks } from './broken-links.ts';
+import { isOverdue } from '../date/is-overdue.ts';
 import { parseDate } from '../date/parse-date.ts';
 
 /** What checking needs beside the notes. */
 export interface CheckContext {
   /** Keys of the bibliography; absent when the notebook has none: then no source is called unknown. */
   readonly citationKeys?: ReadonlySet<string>;
-  /** Whether the notebook has a file at this path. */
+  /** Whether the notebook has a file at this path, from its folder or from beside the note. */
   readonly hasFile?: (path: string, noteFile: string) => boolean;
+  /** `YYYY-MM-DD`; absent where nobody looks at a clock: then no review is overdue. */
+  readonly today?: string;
 }
 
 /**
@@ -42,6 +46,15 @@ class NoteChecker {
     if (holder && holder.file !== this.#note.file) this.#say('id-clash', 'error', TOP, [this.#note.id, holder.file]);
     this.#citations(this.#note.sources, TOP);
     this.#record();
+    this.#review();
+    for (const { path, range } of brokenLinks(this.#base, this.#note)) this.#say('link-broken', 'warning', range, [path]);
+  }
+
+  #review(): void {
+    const { reviewBy } = this.#note;
+    const { today } = this.#context;
+    if (reviewBy && today !== undefined && isOverdue(reviewBy.text, reviewBy.span, today))
+      this.#say('review-overdue', 'warning', reviewBy.range, [reviewBy.text]);
   }
 
   #say(code: DiagnosticCode, severity: Diagnostic['severity'], range: TextRange, about: readonly string[]): void {
@@ -80,6 +93,8 @@ class NoteChecker {
         if (record.follows.some(({ text }) => this.#leadsBack(text)))
           this.#say('reference-loop', 'error', record.follows[0]?.range ?? TOP, [this.#note.id]);
         this.#ingredients(record.ingredients);
+        record.ingredients.forEach(({ what, standsFor }) => this.#recorded(standsFor ?? what, MATERIAL_KINDS));
+        record.fibre.forEach((ref) => this.#recorded(ref, ['fibre']));
         break;
       case 'trial':
         this.#ref(record.recipe, ['recipe']);
@@ -172,6 +187,13 @@ class NoteChecker {
       this.#ref(what, MATERIAL_KINDS);
       this.#ref(standsFor, MATERIAL_KINDS);
     }
+  }
+
+  /** A material of a recipe without a note, or without a claim that takes part: every answer with this recipe hangs on it. */
+  #recorded(ref: Ref | undefined, kinds: readonly NoteKind[]): void {
+    if (!ref) return;
+    const id = this.#base.resolve(ref.text, kinds);
+    if (!this.#base.isEveryday(id) && this.#base.claimsOf(id).length === 0) this.#say('material-unrecorded', 'warning', ref.range, [id]);
   }
 
   #refs(refs: readonly Ref[], kinds: readonly NoteKind[]): void {

@@ -87,13 +87,25 @@ export const diagnosticWords = {
     says: `The file is not UTF-8: byte ${offset ?? '?'} is ${byte ?? '?'}. It is shown as Latin-1 and cannot be changed here.`,
     instead: 'Ask for its conversion, or save it as UTF-8 in your editor.',
   }),
-  'file-too-large': ([length, most]) => ({
-    says: `This is too long to be read: ${length ?? '?'} characters, where ${most ?? '?'} are the most.`,
+  'file-too-large': ([length, most, unit]) => ({
+    says: `This is too long to be read: ${length ?? '?'} ${unit ?? 'characters'}, where ${most ?? '?'} are the most.`,
     instead: 'Move long text into the body, or part the note in two.',
   }),
   'file-unreadable': ([file]) => ({
     says: `The file ${quoted(file)} could not be opened.`,
     instead: 'Look whether it is still there and whether you may read it.',
+  }),
+  'file-name-not-utf8': ([file]) => ({
+    says: `The name of the file ${quoted(file)} is not UTF-8, so it was not opened.`,
+    instead: 'Give it another name.',
+  }),
+  'file-outside': ([file]) => ({
+    says: `${quoted(file)} is a link that leads out of the notebook’s folder, and was not followed.`,
+    instead: 'Put a copy in its place.',
+  }),
+  'file-link-broken': ([file]) => ({
+    says: `${quoted(file)} is a link that leads to nothing.`,
+    instead: 'Correct the link, or take it out.',
   }),
   'folder-loop': ([folder]) => ({
     says: `The folder ${quoted(folder)} leads back into itself and was not followed.`,
@@ -221,6 +233,10 @@ export const diagnosticWords = {
   'claim-takes-no-part': (lacks) => ({
     says: `This claim takes no part in any answer: its ${lacks.join(' and ') || 'place or date'} cannot be read.`,
     instead: 'Give a region and a date that can be read.',
+  }),
+  'material-unrecorded': ([material]) => ({
+    says: `Nothing in the notes says where and when ${quoted(material)} was to hand, so every answer with this recipe hangs on it.`,
+    instead: 'Give it a note with an “availability”, or “everyday: true” if it needs no evidence.',
   }),
   'absence-not-evidence': ([knownBy]) => ({
     says:
