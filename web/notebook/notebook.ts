@@ -107,9 +107,13 @@ export class Notebook {
     return (this.#read.get(file) ?? []).map((diagnostic) => ({ file, id, text: source, diagnostic }));
   }
 
-  /** Everything found wrong, by file and place: what each note shows alone, then what shows between notes. */
-  findings(): readonly FileFinding[] {
-    const context = this.#context();
+  /**
+   * Everything found wrong, by file and place: what each note shows alone, then what shows between notes.
+   *
+   * @param today `YYYY-MM-DD`, for reviews that are overdue; without it none is.
+   */
+  findings(today?: string): readonly FileFinding[] {
+    const context = { ...this.#context(), ...(today === undefined ? {} : { today }) };
     return [...this.base.notes()]
       .sort((a, b) => (a.file < b.file ? -1 : 1))
       .flatMap((note) => this.#findingsOf(note, context).map((diagnostic) => ({ file: note.file, text: note.source, diagnostic })));
