@@ -1,4 +1,5 @@
 import type { Choice, ChoicesView } from '../../notebook/views/choices-view.ts';
+import { byWearer } from '../../notebook/words/wearer-words.ts';
 import type { QuestionProblem, TypedQuestion } from '../../notebook/pose-question.ts';
 
 /** A word of the question that can be opened. */
@@ -16,7 +17,7 @@ export function questionWords(question: TypedQuestion, choices: ChoicesView | un
     fibre: question.fibre === undefined ? 'any fibre' : title(choices?.fibres, question.fibre).toLowerCase(),
     region: question.region === '' ? 'a place' : title(choices?.regions, question.region),
     when: question.when === '' ? 'a date' : question.when,
-    wearer: question.wearer === undefined ? 'anyone' : withArticle(title(choices?.wearers, question.wearer).toLowerCase()),
+    wearer: question.wearer === undefined ? 'anyone' : byWearer(title(choices?.wearers, question.wearer)),
   };
 }
 
@@ -61,5 +62,3 @@ export function problemSentence({ part, problem, typed, nearest }: QuestionProbl
   if (problem === 'ambiguous') return `“${typed}” names more than one ${name}.${near}`;
   return problem === 'unreadable' ? `“${typed}” cannot be read as a ${name}.${near}` : `This notebook knows no ${name} “${typed}”.${near}`;
 }
-
-const withArticle = (noun: string): string => `${/^[aeiou]/.test(noun) ? 'an' : 'a'} ${noun}`;

@@ -16,6 +16,7 @@ import { type PosedQuestion, poseQuestion, type QuestionProblem, type TypedQuest
 import { becauseOfColour, becauseOfDye, changeSentence, ruleSentence } from '../words/because.ts';
 import { type ClaimLine, claimLine, inSentence, titleOf } from '../words/claim-line.ts';
 import { meaningSentences } from '../words/meaning-words.ts';
+import { byWearer } from '../words/wearer-words.ts';
 import { verdictWords } from '../words/verdict-words.ts';
 import { type ClothView, clothView } from './cloth-view.ts';
 
@@ -112,7 +113,7 @@ const NOTHING = { speaksFor: [], speaksAgainst: [], missing: [], nearest: [], ot
 /** What a judged route shows, whatever was asked. */
 export function judgedView(base: EvidenceBase, judgement: RouteJudgement, question: PosedQuestion, because: readonly string[]) {
   const weighed = weighClaims(judgement);
-  const lines = (claims: readonly JudgedClaim[]) => claims.map((one) => claimLine(base, one));
+  const lines = (claims: readonly JudgedClaim[]) => claims.map((one) => claimLine(base, one, judgement));
   return {
     why: because[0] ?? '',
     because,
@@ -159,6 +160,6 @@ export function questionSentence(
 ): string {
   const what = dye === undefined ? 'this colour' : inSentence(base, dye);
   const fibre = route.fibre === undefined ? '' : ` on ${titleOf(base, route.fibre).toLowerCase()}`;
-  const wearer = route.wearer === undefined ? '' : ` by ${titleOf(base, route.wearer).toLowerCase()}`;
+  const wearer = route.wearer === undefined ? '' : ` by ${byWearer(titleOf(base, route.wearer))}`;
   return `Would ${what} be ${route.dyedHere ? 'dyed' : 'worn'}${fibre} in ${titleOf(base, route.region)} about ${when.text}${wearer}?`;
 }

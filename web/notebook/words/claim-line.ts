@@ -3,6 +3,7 @@ import type { EvidenceBase } from '../../domain/claim/evidence-base.ts';
 import { formatSpan } from '../../domain/date/format-date.ts';
 import type { Checked, Citation } from '../../domain/note/note.ts';
 import { WORLD } from '../../domain/place/region-tree.ts';
+import type { RouteJudgement } from '../../domain/verdict/judge-route.ts';
 import type { JudgedClaim } from '../../domain/verdict/judge-claim.ts';
 import { classWords, knownByWords, placeWords, statusWords } from './verdict-words.ts';
 
@@ -61,14 +62,19 @@ const CHECKED_WORDS = {
   'from-memory': 'from memory, not looked up',
 } as const satisfies Record<Checked, string>;
 
-/** A judged claim in words. */
-export function claimLine(base: EvidenceBase, judged: JudgedClaim): ClaimLine {
+/**
+ * A judged claim in words.
+ *
+ * @param judgement what it was judged in: a material judged for the world, because the place of dyeing is unknown, says so.
+ */
+export function claimLine(base: EvidenceBase, judged: JudgedClaim, judgement?: Pick<RouteJudgement, 'materials'>): ClaimLine {
   const { claim, region, span, material } = judged.placed;
   const knownBy = claim.knownBy;
+  const judgedFor = judgement?.materials.find((one) => one.material.id === material)?.judgedFor;
   return {
     says: `${titleOf(base, material)} ${statusWords[claim.status]}`,
     region: titleOf(base, region),
-    placeRelation: placeWords[judged.place],
+    placeRelation: judgedFor === WORLD && judged.place === 'within' ? 'anywhere in the world' : placeWords[judged.place],
     years: formatSpan(span),
     timeRelation: timeText(judged),
     evidence: knownBy ? `${classWords[evidenceClassOf(knownBy)]}: ${knownByWords[knownBy]}` : 'evidence not stated',
