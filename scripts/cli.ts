@@ -10,16 +10,24 @@ const COMMANDS: Readonly<Record<string, Command>> = { check, ask, palette, find,
 const USAGE = `Usage:
   tenterground check    FOLDER [--json]
   tenterground ask      FOLDER (--colour C | --dye ID) --region R --when D
-                        [--fibre F] [--wearer W] [--dyed-here] [--tolerance N] [--json]
+                        [--fibre F] [--wearer W] [--dyed-here]
+                        [--tolerance N] [--json]
+  tenterground palette  FOLDER --region R --when D [--fibre F] [--wearer W]
+                        [--dyed-here] [--json]
   tenterground find     FOLDER WORDS… | --dye ID [--json]
   tenterground date     "WORDS" [--json]
 
-check    what is wrong in the notes: file, line, and what to write instead; exit 1 on any error
+check    what is wrong in the notes: file, line, and what to write instead
 ask      is this colour, or this dyestuff, plausible there and then?
-find     every note that names a dyestuff under any of its names, or that holds the words
+palette  every colour the notes can stand behind there and then
+find     notes that name a dyestuff by any of its names, or that hold the words
 date     how a date is read
 
-A colour is a hex or CSS colour, L,a,b, a colour-word of the notes, a recipe or a trial. Exit 2: something asked for is not known.`;
+A colour is a hex or CSS colour, L,a,b, a colour-word of the notes, a recipe
+or a trial. A date is EDTF, or as people write ("c. 1370", "late 9th century"),
+or a period of the notes. Region, fibre, wearer and dye are ids, titles or names.
+
+Exit 0: done. Exit 1: check found an error. Exit 2: something is not understood.`;
 
 // A reader such as `head` may close the pipe before everything is written.
 process.stdout.on('error', (fault: NodeJS.ErrnoException) => {
@@ -28,9 +36,10 @@ process.stdout.on('error', (fault: NodeJS.ErrnoException) => {
 });
 
 const [name, ...args] = process.argv.slice(2);
-const command = name === undefined ? undefined : COMMANDS[name];
+const command = name !== undefined && Object.hasOwn(COMMANDS, name) ? COMMANDS[name] : undefined;
+const asksForHelp = name === 'help' || process.argv.slice(2).some((arg) => arg === '--help' || arg === '-h');
 
-if (name === '--help' || name === '-h' || name === 'help') console.log(USAGE);
+if (asksForHelp) console.log(USAGE);
 else if (command) process.exitCode = await command(args);
 else {
   if (name !== undefined) console.error(`There is no command "${name}". Known: ${Object.keys(COMMANDS).join(', ')}.\n`);

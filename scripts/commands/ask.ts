@@ -1,13 +1,17 @@
+import type { EvidenceBase } from '../../web/domain/claim/evidence-base.ts';
 import { formatSpan } from '../../web/domain/date/format-date.ts';
 import { askColour, type Candidate, type ColourAnswer } from '../../web/domain/verdict/ask.ts';
 import { askDye, type DyeAnswer } from '../../web/domain/verdict/ask-dye.ts';
+import type { JudgedClaim } from '../../web/domain/verdict/judge-claim.ts';
 import type { RouteJudgement } from '../../web/domain/verdict/judge-route.ts';
+import { weighClaims } from '../../web/domain/verdict/weigh-claims.ts';
 import { whatWouldChange } from '../../web/domain/verdict/what-would-change.ts';
 import { colourAnswerJson, dyeAnswerJson } from '../../web/notebook/answer-json.ts';
 import type { Notebook } from '../../web/notebook/notebook.ts';
 import { type PosedQuestion, poseQuestion } from '../../web/notebook/pose-question.ts';
 import { becauseOfColour, becauseOfDye, changeSentence, deltaText, nameOf, ruleSentence } from '../../web/notebook/words/because.ts';
-import { claimLine, titleOf } from '../../web/notebook/words/claim-line.ts';
+import { claimLine, inSentence, titleOf } from '../../web/notebook/words/claim-line.ts';
+import { byWearer } from '../../web/notebook/words/wearer-words.ts';
 import { verdictWords } from '../../web/notebook/words/verdict-words.ts';
 import { type Command, openFolder, readArgs, tellProblems, wrap } from './command.ts';
 
@@ -25,7 +29,7 @@ const OPTIONS = {
 
 /** `tenterground ask FOLDER …`: a verdict with its reasons. */
 export const ask: Command = async (args) => {
-  const read = readArgs(args, OPTIONS);
+  const read = readArgs(args, OPTIONS, 1);
   if (!read) return 2;
   const text = (option: keyof typeof OPTIONS): string | undefined => {
     const value = read.values[option];
@@ -72,7 +76,8 @@ function colourText(notebook: Notebook, question: PosedQuestion, answer: ColourA
     ...(best ? evidence(notebook, best.judgement, question) : []),
     '',
     'Cloths that come near',
-    ...(answer.candidates.length > 0 ? answer.candidates.map((one) => candidateText(notebook, one)) : ['  none']),
+    ...(answer.candidates.length > 0 ? answer.candidates.slice(0, MOST_CLOTHS).map((one) => candidateText(notebook, one)) : ['  none']),
+    ...(answer.candidates.length > MOST_CLOTHS ? [`  … and ${answer.candidates.length - MOST_CLOTHS} more`] : []),
     ...(answer.closest ? ['', 'Closest of all', candidateText(notebook, answer.closest)] : []),
     ...(answer.nearestAttested
       ? [
@@ -97,53 +102,60 @@ function dyeText(notebook: Notebook, question: PosedQuestion, answer: DyeAnswer)
 
 function heading({ base }: Notebook, { route, when, dye, tolerance, colourNamed }: PosedQuestion): string {
   const colour = colourNamed ? `the colour of “${colourNamed.ids.map((id) => titleOf(base, id)).join('”, “')}”` : 'that colour';
-  const what = dye === undefined ? `${colour} (within ΔE00 ${tolerance})` : titleOf(base, dye);
+  const what = dye === undefined ? `${colour} (within ΔE00 ${tolerance})` : inSentence(base, dye);
   const fibre = route.fibre === undefined ? '' : ` on ${titleOf(base, route.fibre).toLowerCase()}`;
-  const wearer = route.wearer === undefined ? '' : ` by ${titleOf(base, route.wearer).toLowerCase()}`;
-  return `Would ${what} be ${route.dyedHere ? 'dyed' : 'worn'}${fibre} in ${titleOf(base, route.region)}, ${formatSpan(when)}${wearer}?\n${colourNamed && !colourNamed.fits ? `${NOT_IN_USE}\n` : ''}`;
+  const wearer = route.wearer === undefined ? '' : ` by ${byWearer(titleOf(base, route.wearer))}`;
+  const sentence = `Would ${what} be ${route.dyedHere ? 'dyed' : 'worn'}${fibre} in ${titleOf(base, route.region)}, ${formatSpan(when)}${wearer}?`;
+  return `${wrap(sentence)}\n${colourNamed && !colourNamed.fits ? `${wrap(NOT_IN_USE)}\n` : ''}`;
 }
 
 const NOT_IN_USE = 'Your notes do not have that colour-word in use there and then: its colours elsewhere are taken.';
 
+/** What matters of the claims behind a verdict, side by side with what is only counted. */
 function evidence({ base }: Notebook, judgement: RouteJudgement, question: PosedQuestion): readonly string[] {
-  const lines = judgement.materials.flatMap(({ claims }) =>
-    claims
-      .filter(
-        (one) =>
-          one.place !== 'elsewhere' &&
-          (one.speaks || one.place === 'neighbour' || one.placed.claim.status === 'absent' || one.place === 'around'),
-      )
-      .map((one) => {
-        const line = claimLine(base, one);
-        const parts = [line.region, line.years, line.timeRelation, line.placeRelation, line.evidence, line.sure, line.source, line.checked];
-        return {
-          against: one.placed.claim.status === 'absent',
-          text: `  ${wrap(`${line.says}: ${parts.filter((part) => part !== '').join(' · ')}`, '    ').trimStart()}`,
-        };
-      }),
-  );
-  const changes = whatWouldChange(judgement).map((change) => `  ${wrap(changeSentence(base, change), '    ').trimStart()}`);
+  const weighed = weighClaims(judgement);
+  const claims = (title: string, judged: readonly JudgedClaim[]) =>
+    section(title, [
+      ...judged.slice(0, MOST_CLAIMS).map((one) => claimText(base, one, judgement)),
+      ...(judged.length > MOST_CLAIMS ? [`  … and ${judged.length - MOST_CLAIMS} more`] : []),
+    ]);
   const rules = judgement.rules
     .filter(({ touches }) => touches !== 'others')
-    .map((rule) => `  ${wrap(ruleSentence(base, rule, question.route.wearer), '    ').trimStart()}`);
-  const section = (title: string, texts: readonly string[]) => (texts.length > 0 ? ['', title, ...texts] : []);
+    .map((rule) => ruleSentence(base, rule, question.route.wearer));
+  const { others } = weighed;
   return [
+    ...claims('What speaks for it', weighed.speaksFor),
+    ...claims('What speaks against it', weighed.speaksAgainst),
+    ...claims('The nearest records at other times', weighed.nearest),
+    ...(others > 0 ? ['', `${others} more ${others === 1 ? 'claim speaks' : 'claims speak'} of other places or years.`] : []),
+    ...section('Rules for this wearer', rules.map(hanging)),
     ...section(
-      'The notes say',
-      lines.filter(({ against }) => !against).map((one) => one.text),
+      'What would change it',
+      whatWouldChange(judgement).map((change) => hanging(changeSentence(base, change))),
     ),
-    ...section(
-      'Against it',
-      lines.filter(({ against }) => against).map((one) => one.text),
-    ),
-    ...section('Rules for this wearer', rules),
-    ...section('What would change it', changes),
   ];
+}
+
+/** A side of the evidence told in a terminal; the rest is counted, and all of it is in the JSON. Our choice: one screen. */
+const MOST_CLAIMS = 12;
+const MOST_CLOTHS = 12;
+
+const section = (title: string, texts: readonly string[]): readonly string[] => (texts.length > 0 ? ['', title, ...texts] : []);
+
+/** A text that begins two columns in and goes on four columns in. */
+const hanging = (text: string): string => `  ${wrap(text, '    ').trimStart()}`;
+
+function claimText(base: EvidenceBase, one: JudgedClaim, judgement: RouteJudgement): string {
+  const line = claimLine(base, one, judgement);
+  const parts = [line.region, line.years, line.timeRelation, line.placeRelation, line.evidence, line.sure, line.source, line.checked];
+  return hanging(`${line.says}: ${parts.filter((part) => part !== '').join(' · ')}`);
 }
 
 function candidateText({ base }: Notebook, one: Candidate): string {
   const { judgement, nearest, colour } = one;
-  const trial = nearest ? ` · ${nearest.sample.code ?? nearest.trial}` : ' · undyed';
+  const trial = nearest ? ` · ${nearest.sample.code ?? nearest.trial}` : ` · ${one.colourFrom}`;
   const other = one.onAnotherFibre ? ' · on another fibre' : '';
-  return `  ${colour.hex}  ${nameOf(base, one)}${trial} · ΔE00 ${deltaText(one.deltaE00)} ${one.closeness.replace('-', ' ')} · ${verdictWords[judgement.verdict].word.toLowerCase()}${other}`;
+  return hanging(
+    `${colour.hex}  ${nameOf(base, one)}${trial} · ΔE00 ${deltaText(one.deltaE00)} ${one.closeness.replace('-', ' ')} · ${verdictWords[judgement.verdict].word.toLowerCase()}${other}`,
+  );
 }

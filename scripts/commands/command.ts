@@ -6,15 +6,25 @@ import { type PassedOver, readFolder } from '../read-folder.ts';
 /** One command of the command line: its arguments in, its exit code out. 0 done, 1 errors found, 2 not understood. */
 export type Command = (args: readonly string[]) => Promise<number>;
 
-/** Options and words of a command, or the exit code after what is wrong was said. */
+/**
+ * Options and words of a command; undefined after what is wrong was said.
+ *
+ * @param mostWords how many words beside the options mean something; a date typed without quotes leaves one too many.
+ */
 export function readArgs(
   args: readonly string[],
   options: Readonly<Record<string, { readonly type: 'string' | 'boolean' }>>,
+  mostWords = Infinity,
 ): { readonly values: Readonly<Record<string, string | boolean | undefined>>; readonly words: readonly string[] } | undefined {
   try {
     // A colour such as -3,2,1 or a year such as -44 is a value, not an option.
     const joined = joinNegatives(args, options);
     const { values, positionals } = parseArgs({ args: joined, options, allowPositionals: true, strict: true });
+    if (positionals.length > mostWords) {
+      const left = positionals.slice(mostWords).map((word) => `"${word}"`);
+      console.error(`Not understood: ${left.join(', ')}. Put what holds a space in quotes, such as --when "c. 1370".`);
+      return undefined;
+    }
     return { values, words: positionals };
   } catch (problem) {
     console.error(problem instanceof Error ? problem.message.split('. ')[0] : String(problem));
@@ -84,7 +94,7 @@ export function tellProblems(problems: readonly QuestionProblem[]): void {
 }
 
 /** A terminal's width worth of text, later lines indented. */
-export function wrap(text: string, indent = '', width = Math.min(process.stdout.columns ?? 96, 110)): string {
+export function wrap(text: string, indent = '', width = Math.min(process.stdout.columns ?? 80, 110)): string {
   const lines: string[] = [];
   let line = indent;
   for (const word of text.split(' ')) {

@@ -19,7 +19,7 @@ const OPTIONS = {
 
 /** `tenterground palette FOLDER …`: every colour the notebook can stand behind at a place and date. */
 export const palette: Command = async (args) => {
-  const read = readArgs(args, OPTIONS);
+  const read = readArgs(args, OPTIONS, 1);
   if (!read) return 2;
   const text = (option: keyof typeof OPTIONS): string | undefined => {
     const value = read.values[option];
