@@ -5,7 +5,9 @@ import type { NotebookFile } from '../web/notebook/notebook.ts';
 /** A file or folder that was passed over, and why. */
 export interface PassedOver {
   readonly path: string;
-  readonly why: 'unreadable' | 'loop' | 'too-large' | 'outside';
+  readonly why: 'unreadable' | 'name' | 'loop' | 'link' | 'too-large' | 'outside';
+  /** For a file that is too large: its bytes and the most there may be. */
+  readonly about?: readonly string[];
 }
 
 /** Everything a folder holds, beside what was passed over. */
@@ -26,7 +28,7 @@ const READ_AT_ONCE = 64;
  */
 export async function readFolder(folder: string): Promise<FolderReading | undefined> {
   const root = await realpath(folder).catch(() => undefined);
-  if (root === undefined || !(await stat(root)).isDirectory()) return undefined;
+  if (root === undefined || (await stat(root).catch(() => undefined))?.isDirectory() !== true) return undefined;
   const passedOver: PassedOver[] = [];
   const paths: string[] = [];
 
@@ -36,19 +38,20 @@ export async function readFolder(folder: string): Promise<FolderReading | undefi
     for (const name of names.sort()) {
       if (name.startsWith('.') || name === 'node_modules') continue;
       const path = at === '' ? name : `${at}/${name}`;
+      // A name that is not UTF-8 comes with a mark in the place of what could not be read, and opens nothing.
+      if (name.includes('\uFFFD')) {
+        passedOver.push({ path, why: 'name' });
+        continue;
+      }
       const target = await realpath(join(real, name)).catch(() => undefined);
       const found = target === undefined ? undefined : await stat(target).catch(() => undefined);
-      if (target === undefined || !found) {
-        const isLink = await lstat(join(real, name)).then(
-          (entry) => entry.isSymbolicLink(),
-          () => false,
-        );
-        passedOver.push({ path, why: isLink ? 'loop' : 'unreadable' });
-      } else if (target !== root && !target.startsWith(`${root}/`)) passedOver.push({ path, why: 'outside' });
+      if (target === undefined || !found) passedOver.push({ path, why: await whyNot(join(real, name)) });
+      else if (target !== root && !target.startsWith(`${root}/`)) passedOver.push({ path, why: 'outside' });
       else if (found.isDirectory()) {
         if (above.includes(target)) passedOver.push({ path, why: 'loop' });
         else if (!(await walk(path, target, [...above, target]))) passedOver.push({ path, why: 'unreadable' });
-      } else if (found.size > LARGEST_BYTES) passedOver.push({ path, why: 'too-large' });
+      } else if (found.size > LARGEST_BYTES)
+        passedOver.push({ path, why: 'too-large', about: [String(found.size), String(LARGEST_BYTES), 'bytes'] });
       else if (found.isFile()) paths.push(path);
     }
     return true;
@@ -66,4 +69,14 @@ export async function readFolder(folder: string): Promise<FolderReading | undefi
     }
   }
   return { files, passedOver };
+}
+
+/** Why a name leads nowhere: a link in a circle, a link to nothing, or something else. */
+async function whyNot(path: string): Promise<PassedOver['why']> {
+  const isLink = (await lstat(path).catch(() => undefined))?.isSymbolicLink() === true;
+  if (!isLink) return 'unreadable';
+  return stat(path).then(
+    () => 'unreadable',
+    (fault: NodeJS.ErrnoException) => (fault.code === 'ELOOP' ? 'loop' : fault.code === 'ENOENT' ? 'link' : 'unreadable'),
+  );
 }

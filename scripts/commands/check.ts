@@ -1,3 +1,4 @@
+import type { DiagnosticCode } from '../../web/domain/diagnostic.ts';
 import { lineColumn, lineStarts } from '../../web/domain/note/line-column.ts';
 import type { FileFinding, Notebook } from '../../web/notebook/notebook.ts';
 import { wordsFor } from '../../web/notebook/words/diagnostic-words.ts';
@@ -16,19 +17,29 @@ interface CheckRow {
 
 /** `tenterground check FOLDER [--json]`: every finding by file and line; exit 1 if any is an error. */
 export const check: Command = async (args) => {
-  const read = readArgs(args, { json: { type: 'boolean' } });
+  const read = readArgs(args, { json: { type: 'boolean' } }, 1);
   if (!read) return 2;
   const opened = await openFolder(read.words[0]);
   if (!opened) return 2;
   const { notebook, passedOver } = opened;
-  const rows = [...passedOver.map(passedOverRow), ...notebook.findings().map(rowOf)];
+  const today = new Date().toISOString().slice(0, 10);
+  const rows = [...passedOver.map(passedOverRow), ...rowsOf(notebook.findings(today))];
   if (read.values['json'] === true) console.log(JSON.stringify(rows, undefined, 2));
   else console.log(text(notebook, rows));
   return rows.some(({ severity }) => severity === 'error') ? 1 : 0;
 };
 
-function rowOf({ file, text: source, diagnostic }: FileFinding): CheckRow {
-  const { line, column } = lineColumn(lineStarts(source), diagnostic.range[0]);
+/** Findings come by file; the lines of a file are counted once. */
+function rowsOf(findings: readonly FileFinding[]): readonly CheckRow[] {
+  let counted: { readonly source: string; readonly starts: readonly number[] } | undefined;
+  return findings.map((finding) => {
+    if (counted?.source !== finding.text) counted = { source: finding.text, starts: lineStarts(finding.text) };
+    return rowOf(finding, counted.starts);
+  });
+}
+
+function rowOf({ file, diagnostic }: FileFinding, starts: readonly number[]): CheckRow {
+  const { line, column } = lineColumn(starts, diagnostic.range[0]);
   const { says, instead } = wordsFor(diagnostic);
   return {
     file,
@@ -40,9 +51,18 @@ function rowOf({ file, text: source, diagnostic }: FileFinding): CheckRow {
   };
 }
 
-function passedOverRow({ path, why }: PassedOver): CheckRow {
-  const code = why === 'loop' ? 'folder-loop' : why === 'too-large' ? 'file-too-large' : 'file-unreadable';
-  const { says, instead } = wordsFor({ code, about: [path] });
+const PASSED_OVER = {
+  unreadable: 'file-unreadable',
+  name: 'file-name-not-utf8',
+  loop: 'folder-loop',
+  link: 'file-link-broken',
+  outside: 'file-outside',
+  'too-large': 'file-too-large',
+} as const satisfies Record<PassedOver['why'], DiagnosticCode>;
+
+function passedOverRow({ path, why, about }: PassedOver): CheckRow {
+  const code = PASSED_OVER[why];
+  const { says, instead } = wordsFor({ code, about: about ?? [path] });
   return { file: path, line: 1, column: 1, severity: 'warning', code, message: `${says} ${instead}` };
 }
 
