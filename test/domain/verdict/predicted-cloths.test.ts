@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { overDye } from '../../../web/domain/colour/kubelka-munk.ts';
 import { spectrumToLab10 } from '../../../web/domain/colour/xyz-lab.ts';
 import { couldBeTried } from '../../../web/domain/palette/palette.ts';
+import type { AskedColour } from '../../../web/domain/verdict/asked-colour.ts';
 import { askColour } from '../../../web/domain/verdict/ask.ts';
 import { predictedCloths } from '../../../web/domain/verdict/predicted-cloths.ts';
 import { aDyestuff, aNote, aNotebook, aWorld } from '../../helpers/a-notebook.ts';
@@ -56,7 +57,7 @@ describe('predictedCloths', () => {
 describe('askColour with predictions', () => {
   const { base, colours } = aNotebook(files);
   const green = predictedCloths(base, colours).find(({ id }) => id.startsWith('blue + yellow'))?.lab10;
-  const asked = { kind: 'bare-lab', lab: green ? [green[0], green[1], green[2]] : [0, 0, 0] } as const;
+  const asked: AskedColour = { kind: 'bare-lab', lab: [green?.[0] ?? 0, green?.[1] ?? 0, green?.[2] ?? 0] as const };
   test('a predicted colour is never above plausible, and names both recipes', () => {
     const answer = askColour(base, colours, { ...question, colour: asked });
     expect(answer.candidates.map(({ colourFrom, judgement, overDye: pair }) => [colourFrom, judgement.verdict, pair])).toEqual([
