@@ -12,7 +12,7 @@ const plain = (text: string): string =>
 const BY_NAME = new Map<string, Compound>();
 for (const compound of COMPOUNDS) for (const name of compound.names) BY_NAME.set(plain(name), compound);
 for (const compound of COMPOUNDS) {
-  if (compound.cas) BY_NAME.set(compound.cas, compound);
+  if (compound.cas) BY_NAME.set(plain(compound.cas), compound);
   BY_NAME.set(plain(compound.name), compound);
 }
 

@@ -56,8 +56,9 @@ export function furtherTests(
   const ratios = MARKER_RATIOS.flatMap((ratio): readonly FurtherTest[] => {
     const [one, other] = [a, b].map(({ dye }) => ratio.ranges.find((range) => range.dye === dye));
     if (!one || !other || report.ratios.some((known) => known.ratio === ratio.name)) return [];
-    const isThere = [...ratio.above, ...ratio.below].some((name) =>
-      answer.known.some(({ compound, finding }) => compound.name === name && finding.found === 'present'),
+    // A ratio wants both sides on the thread: with one of them still unlooked for, looking for it comes first.
+    const isThere = [ratio.above, ratio.below].every((side) =>
+      side.some((name) => answer.known.some(({ compound, finding }) => compound.name === name && finding.found === 'present')),
     );
     if (!isThere) return [];
     const covered = Math.max(0, Math.min(one.high, other.high) - Math.max(one.low, other.low));
