@@ -3,6 +3,7 @@ import type { SwatchColour } from '../domain/colour/swatch-colour.ts';
 import type { YearSpan } from '../domain/date/date-span.ts';
 import { coloursOfMeanings, colourWordMeanings } from '../domain/naming/colour-word-meanings.ts';
 import type { NoteId } from '../domain/note/note.ts';
+import { meanColour } from '../domain/palette/mean-colour.ts';
 import { type RegionId, WORLD } from '../domain/place/region-tree.ts';
 import { dyedRecipes, undyedCloths } from '../domain/verdict/cloths.ts';
 import type { SampleColours } from '../domain/verdict/sample-colours.ts';
@@ -24,7 +25,7 @@ export type ColourOfWords =
   | { readonly is: 'none'; readonly nearest: readonly string[] };
 
 /**
- * The colours that words stand for: a colour-word with all its meanings here and then, a recipe or a trial with all its
+ * The colours that words stand for: a colour-word with all its meanings here and then, a recipe with its mean, a trial with all its
  * samples, an undyed fibre (`wool/white`).
  *
  * @param asked where and when; absent, everywhere and always.
@@ -61,10 +62,20 @@ function colourOfCloth(base: EvidenceBase, colours: SampleColours, text: string)
     : { is: 'colour', named: { by, ids: [found.id], fits: true }, swatches };
 }
 
+/** The mean colour of a recipe on each fibre it was tried on: its colour on a swatch. */
 const ofRecipe = (base: EvidenceBase, colours: SampleColours, id: NoteId): readonly SwatchColour[] =>
   dyedRecipes(base, colours)
     .filter(({ recipe }) => recipe === id)
-    .flatMap(({ samples }) => samples.map(({ colour }) => colour));
+    .flatMap(({ samples }) => {
+      const fibres = [...new Set(samples.map(({ fibre }) => fibre))];
+      return fibres.flatMap(
+        (fibre) =>
+          meanColour(
+            base,
+            samples.filter((one) => one.fibre === fibre),
+          ) ?? [],
+      );
+    });
 
 function ofTrial(base: EvidenceBase, colours: SampleColours, id: NoteId): readonly SwatchColour[] {
   const note = base.note(id);

@@ -9,6 +9,7 @@ import { styles } from './tg-answer.styles.ts';
 /** How many lines of a side are printed and shown at first; the rest is one step away. Our choice: what fits one A4. */
 const FIRST_LINES = 6;
 const FIRST_CLOTHS = 6;
+const MOST_PREDICTED = 12;
 
 /**
  * @summary A verdict in large words, with what speaks for it, what against, and the cloths that come near.
@@ -31,7 +32,7 @@ export class TgAnswer extends LitElement {
   override render() {
     const { answer } = this;
     if (!answer) return nothing;
-    const lead = answer.cloths[0] ?? answer.closest;
+    const lead = answer.cloths[0] ?? answer.predicted[0] ?? answer.closest;
     return html`
       <section class="verdict" part="verdict" aria-live="polite">
         <div>
@@ -128,13 +129,13 @@ export class TgAnswer extends LitElement {
   }
 
   #cloths(answer: AnswerView) {
-    const { closest, nearestAttested, cloths } = answer;
+    const { closest, nearestAttested, cloths, predicted } = answer;
     const rest = cloths.slice(FIRST_CLOTHS);
     const list = (items: readonly ClothView[]) =>
       html`<ul class="cloths">
         ${items.map((cloth) => html`<li class="cloth">${this.#cloth(cloth)}</li>`)}
       </ul>`;
-    if (cloths.length === 0 && !closest) return nothing;
+    if (cloths.length === 0 && predicted.length === 0 && !closest) return nothing;
     return html`${
       cloths.length === 0
         ? nothing
@@ -148,6 +149,16 @@ export class TgAnswer extends LitElement {
                     ${list(rest)}
                   </details>`
             }`
+    }
+    ${
+      predicted.length === 0
+        ? nothing
+        : html`<details class="on-screen">
+            <summary>
+              Could be tried: ${predicted.length} predicted ${predicted.length === 1 ? 'over-dye comes' : 'over-dyes come'} near
+            </summary>
+            ${list(predicted.slice(0, MOST_PREDICTED))}
+          </details>`
     }
     ${
       closest || nearestAttested

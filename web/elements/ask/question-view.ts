@@ -25,11 +25,7 @@ function subjectWord({ colour, dye }: TypedQuestion, choices: ChoicesView | unde
   if (dye !== undefined) return choices?.dyestuffs.find((one) => one.id === dye)?.title.toLowerCase() ?? dye;
   if (colour === undefined) return 'a colour';
   const cloth = choices?.cloths.find((one) => one.id === colour || one.lab === colour);
-  return cloth
-    ? `the colour of ${cloth.title.charAt(0).toLowerCase()}${cloth.title.slice(1)}`
-    : /^[a-z]/i.test(colour)
-      ? `“${colour}”`
-      : colour;
+  return cloth ? `${cloth.title.charAt(0).toLowerCase()}${cloth.title.slice(1)}` : /^[a-z]/i.test(colour) ? `“${colour}”` : colour;
 }
 
 /** The year the thread stands at: the first year of digits in the date, held inside the range. */

@@ -42,6 +42,8 @@ export interface AnswerView {
   readonly rules: readonly string[];
   readonly changes: readonly string[];
   readonly cloths: readonly ClothView[];
+  /** Over-dyes nobody dyed yet that come near. */
+  readonly predicted: readonly ClothView[];
   readonly closest?: ClothView;
   readonly nearestAttested?: ClothView;
   /** What colour-words of the question meant here and then. */
@@ -73,6 +75,7 @@ export function answerView(notebook: Notebook, typed: TypedQuestion): AnswerOrPr
         verdict: answer.judgement.verdict,
         ...wordsOf(answer.judgement.verdict),
         cloths: [],
+        predicted: [],
         settings: [],
       },
     };
@@ -88,7 +91,8 @@ export function answerView(notebook: Notebook, typed: TypedQuestion): AnswerOrPr
       ...judged,
       verdict: answer.verdict,
       ...wordsOf(answer.verdict),
-      cloths: answer.candidates.map((one) => clothView(base, one)),
+      cloths: answer.candidates.filter(({ colourFrom }) => colourFrom !== 'predicted').map((one) => clothView(base, one)),
+      predicted: answer.candidates.filter(({ colourFrom }) => colourFrom === 'predicted').map((one) => clothView(base, one)),
       ...(answer.closest && { closest: clothView(base, answer.closest) }),
       ...(answer.nearestAttested && { nearestAttested: clothView(base, answer.nearestAttested) }),
       settings:

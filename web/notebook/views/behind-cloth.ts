@@ -43,6 +43,7 @@ export function behindCloth(notebook: Notebook, typed: TypedPalette, cloth: stri
     verdict: judgement.verdict,
     ...wordsOf(judgement.verdict),
     cloths: samples.map((sample) => ({ ...clothView(base, asCandidate(sample)), id: `${sample.trial} ${sample.nth}` })),
+    predicted: [],
     meanings: [],
     settings: [],
   };

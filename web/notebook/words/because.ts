@@ -25,8 +25,9 @@ export function becauseOfColour(base: EvidenceBase, answer: ColourAnswer): reado
     return [`No colour in these notes comes within ΔE00 ${answer.question.tolerance} of the asked one.`, closest, ...conditions];
   }
   const near = `${nameOf(base, best)} comes nearest among the best: ΔE00 ${deltaText(best.deltaE00)} (${best.closeness.replace('-', ' ')}).`;
-  const others = answer.candidates.length - 1;
-  const more = others > 0 ? [`${others} other ${others === 1 ? 'way comes' : 'ways come'} within ΔE00 ${answer.question.tolerance}.`] : [];
+  const others = answer.candidates.slice(1);
+  const dyed = others.filter(({ colourFrom }) => colourFrom !== 'predicted').length;
+  const more = dyed > 0 ? [`${dyed} other ${dyed === 1 ? 'cloth comes' : 'cloths come'} within ΔE00 ${answer.question.tolerance}.`] : [];
   return [...becauseOfRoute(base, best.judgement, answer.question), near, ...more, ...conditions];
 }
 
