@@ -117,7 +117,7 @@ function nearQuery(typed: readonly string[]): Query {
 }
 
 function swapsOf(term: string): string[] {
-  const letters = [...term];
+  const letters = Array.from(term);
   const swaps = new Set<string>();
   for (let i = 0; i + 1 < letters.length; i++) {
     const a = letters[i];
@@ -158,7 +158,7 @@ function foundNote(result: SearchResult, typed: readonly string[], near: boolean
 
 /** Letters two words have in common, counted once each: enough to tell which typed word a near spelling answers. */
 function shared(a: string, b: string): number {
-  const left = [...b];
+  const left = Array.from(b);
   let count = 0;
   for (const letter of a) {
     const at = left.indexOf(letter);
