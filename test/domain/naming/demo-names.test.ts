@@ -4,6 +4,7 @@ import { dyeNames } from '../../../web/domain/naming/dye-names.ts';
 import { findNames } from '../../../web/domain/naming/find-names.ts';
 import { namesOfKind } from '../../../web/domain/naming/notebook-names.ts';
 import { whereNamed } from '../../../web/domain/naming/where-named.ts';
+import { noteId } from '../../../web/domain/note/note.ts';
 import type { Notebook } from '../../../web/notebook/notebook.ts';
 import { aNote } from '../../helpers/a-notebook.ts';
 import { demoNotebook } from '../../helpers/demo-notebook.ts';
@@ -57,13 +58,13 @@ describe('findNames over the demonstration', () => {
 
   test('lists a page for each name it holds, and no page that names no dyestuff', () => {
     const base = notebook.base;
-    const krapp = notebook.put({
+    notebook.put({
       path: 'reading/new-page.md',
       bytes: new TextEncoder().encode(aNote('kind: plain\ntitle: A page') + 'Krapp, *G. verum* and guède.'),
     });
     notebook.put({ path: 'reading/no-page.md', bytes: new TextEncoder().encode(passages.map(({ text }) => text).join('\n\n')) });
     for (const id of ['madder', 'ladys-bedstraw', 'woad']) {
-      const files = whereNamed(base, base.ofKind('dyestuff').find((one) => one.id === id)?.id ?? krapp!.id).map(({ note }) => note.file);
+      const files = whereNamed(base, noteId(id)).map(({ note }) => note.file);
       expect(files, id).toContain('reading/new-page.md');
     }
     const named = base.ofKind('dyestuff').filter(({ id }) => whereNamed(base, id).some(({ note }) => note.file === 'reading/no-page.md'));

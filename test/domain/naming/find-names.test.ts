@@ -97,7 +97,7 @@ describe('findNames', () => {
   });
 
   test('never finds a name inside another word, whatever letters stand against it', () => {
-    const letter = fc.constantFrom(...'abzäøßжω中٣7𝒜');
+    const letter = fc.constantFrom('a', 'b', 'z', 'ä', 'ø', 'ß', 'ж', 'ω', '中', '٣', '7', '𝒜');
     const names = fc.constantFrom('madder', 'Woad', 'WELD', 'lac', 'nīl', 'guède');
     fc.assert(
       fc.property(names, fc.string({ unit: letter, maxLength: 3 }), fc.string({ unit: letter, maxLength: 3 }), (name, before, after) => {
