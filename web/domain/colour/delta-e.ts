@@ -30,7 +30,7 @@ export function deltaE00Between(a: ConditionedLab, b: ConditionedLab): Result<nu
 /** How near two colours are, in words. */
 export type Closeness = 'match' | 'near' | 'same-family' | 'apart';
 
-/** Upper ΔE00 of each word, inclusive. Our choice, because hand-dyed repeats of one recipe scatter by 2 to 5. */
+/** Upper ΔE00 of each word, inclusive. Our choice, because in our judgement hand-dyed repeats of one recipe scatter by some 2 to 5. */
 export const CLOSENESS_LIMITS = { match: 3, near: 6, 'same-family': 10 } as const;
 
 /** The word for a difference in ΔE00. */

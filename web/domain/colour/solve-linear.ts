@@ -1,3 +1,6 @@
+/** A pivot below this share of the largest entry is rounding. */
+const SINGULAR = 1e-13;
+
 /**
  * Solves A x = b by Gaussian elimination with partial pivoting, in place.
  *
@@ -8,11 +11,13 @@
 export function solveLinear(a: Float64Array, b: Float64Array): boolean {
   const n = b.length;
   const at = (row: number, column: number): number => a[row * n + column] as number;
+  let largest = 0;
+  for (const value of a) largest = Math.max(largest, Math.abs(value));
   for (let column = 0; column < n; column++) {
     let pivot = column;
     for (let row = column + 1; row < n; row++) if (Math.abs(at(row, column)) > Math.abs(at(pivot, column))) pivot = row;
     const head = at(pivot, column);
-    if (!(Math.abs(head) > 1e-14)) return false;
+    if (!(Math.abs(head) > SINGULAR * largest)) return false;
     if (pivot !== column) {
       for (let k = column; k < n; k++) {
         const kept = at(column, k);

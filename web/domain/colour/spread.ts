@@ -22,7 +22,7 @@ export interface PredictedPair {
   readonly dyed: Lab10;
 }
 
-/** Spread said before there are own pairs. Our choice: repeats of one recipe scatter by 2 to 5, the model adds 1 to 3. */
+/** Spread said before there are own pairs. Our choice, by judgement: hand-dyed repeats scatter by some 2 to 5, and the model adds 1 to 3. */
 export const DEFAULT_SPREAD: LikelySpread = { deltaE00: 6, from: 'default', count: 0 };
 /** From so many pairs on the reader's own pots speak. */
 export const PAIRS_NEEDED = 5;
