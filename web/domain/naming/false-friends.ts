@@ -26,7 +26,7 @@ const METALWORK =
 const PLACE_BEFORE =
   /(?:^| )(?:in|from|to|at|near|via|across|around|outside|into|for|reached|visited|new|north|south|east|west|northern|southern|city of|town of|county|isle of|island of|coast of|coasts of|king of|queen of|duke of|duchess of|bishop of|house of|battle of|siege of|port of|people of|government of|history of|map of)(?: the)?$/;
 const PERSON_VERB =
-  /^(?:signed|signs|said|says|asked|asks|told|tells|wrote|writes|came|comes|went|goes|thinks|thought|brought|brings|phoned|called|calls|sent|sends|left|arrived|has asked|will|would|and i|and she|and he|smiled|laughed|answered|agreed|knows|knew|wants|wanted|loves|loved|lives|lived)\b/;
+  /^(?:signed|signs|said|says|asked|asks|told|tells|wrote|writes|came|comes|went|goes|thinks|thought|brought|brings|phoned|called|calls|sent|sends|left|arrived|has asked|will|would|and (?:i|she|he|her|his|their)|smiled|laughed|answered|agreed|knows|knew|wants|wanted|loves|loved|lives|lived)\b/;
 const HONORIFIC = /(?:^| )(?:mr|mrs|miss|ms|mx|dr|dear|aunt|auntie|sister|lady|dame|my friend|thanks to)$/;
 
 export const FALSE_FRIENDS: readonly FalseFriend[] = [
@@ -50,6 +50,7 @@ export const FALSE_FRIENDS: readonly FalseFriend[] = [
     within: METALWORK,
     unlessDyeing: true,
   },
+  { names: ['weld', 'welds'], after: /^(?:holds|held|cracked|cracks|broke|breaks|failed|fails|gave way)\b/, unlessDyeing: true },
   // Corn, sand, wood, a small weight.
   {
     names: ['grain', 'grains', 'grein', 'greyn'],
@@ -69,14 +70,18 @@ export const FALSE_FRIENDS: readonly FalseFriend[] = [
   },
   {
     names: ['grain', 'grains'],
-    before: /(?:^| )(?:sacks?|bushels?|ears?|pecks?|fields?|crops?|granary|granaries|quarters|threshing|ground|ripe|standing) (?:of )?$/,
+    before: /(?:^| )(?:sacks?|bushels?|ears?|pecks?|fields?|crops?|granary|granaries|quarters|threshing|ground|ripe|standing)(?: of)?$/,
     unlessDyeing: true,
+  },
+  {
+    names: ['grain', 'grains'],
+    after: /^(?:(?:was|were|is|are|being|been) )?(?:threshed|reaped|milled|malted|winnowed|sown|stored|fermented)\b/,
   },
   // To vex; bile; impudence.
   { names: ['gall', 'galls'], after: /^(?:me|him|her|us|them|you|it|everyone|to)\b/ },
   {
     names: ['gall', 'galls'],
-    before: /(?:^| )(?:it|that|this|which|what|had the|have the|has the|having the|wormwood and|bitter as|ox|bears)$/,
+    before: /(?:^| )(?:it|he|she|that|this|which|what|had the|have the|has the|having the|wormwood and|bitter as|ox|bears)$/,
   },
   { names: ['gall'], after: /^(?:bladder|stones?)\b/ },
   // People.
