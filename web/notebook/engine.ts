@@ -12,6 +12,7 @@ import type { DyestuffEntry, DyestuffView } from './views/dyestuff-view.ts';
 import type { KeptPaletteView } from './views/kept-palette-view.ts';
 import type { NamedNoteView } from './views/naming-view.ts';
 import type { NoteView } from './views/note-view.ts';
+import type { DrawerBy, DrawerCard, DrawerNote } from './views/drawer-view.ts';
 import type { ProblemView } from './views/problem-view.ts';
 import type { WritingChoices } from './views/writing-choices.ts';
 import type { TypedPalette } from './typed-palette.ts';
@@ -64,6 +65,10 @@ export interface Engine {
   checkText(path: string, text: string): Promise<readonly ProblemView[]>;
   /** What a form can complete from. */
   writingChoices(): Promise<WritingChoices>;
+  /** The guide cards of the drawer, sorted by kind, dyestuff, place or date. */
+  drawer(by: DrawerBy): Promise<readonly DrawerCard[]>;
+  /** The notes behind one of them. */
+  drawerNotes(by: DrawerBy, key: string): Promise<readonly DrawerNote[]>;
   /** How a date reads, in words; undefined when it cannot be read. */
   readDate(text: string): Promise<string | undefined>;
 }
@@ -94,5 +99,7 @@ export const ENGINE_METHODS = Object.keys({
   noteText: true,
   checkText: true,
   writingChoices: true,
+  drawer: true,
+  drawerNotes: true,
   readDate: true,
 } satisfies Record<keyof Engine, true>) as readonly (keyof Engine)[];

@@ -15,6 +15,7 @@ import { type NamedNoteView, namingView } from './views/naming-view.ts';
 import { type NoteText, noteText } from './note-text.ts';
 import { type ProblemView, problemViews } from './views/problem-view.ts';
 import { type WritingChoices, writingChoices } from './views/writing-choices.ts';
+import { type DrawerBy, type DrawerCard, type DrawerNote, drawerNotes, drawerView } from './views/drawer-view.ts';
 import { type NoteView, noteView } from './views/note-view.ts';
 import { behindCloth } from './views/behind-cloth.ts';
 import type { TypedPalette } from './typed-palette.ts';
@@ -128,6 +129,14 @@ export class LocalEngine implements Engine {
 
   writingChoices(): Promise<WritingChoices> {
     return Promise.resolve(writingChoices(this.#notebook));
+  }
+
+  drawer(by: DrawerBy): Promise<readonly DrawerCard[]> {
+    return Promise.resolve(drawerView(this.#notebook, by));
+  }
+
+  drawerNotes(by: DrawerBy, key: string): Promise<readonly DrawerNote[]> {
+    return Promise.resolve(drawerNotes(this.#notebook, by, key));
   }
 
   readDate(text: string): Promise<string | undefined> {
