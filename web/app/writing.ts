@@ -1,0 +1,87 @@
+import type { StoreFailure } from '../domain/ports.ts';
+import { decodeNote } from '../domain/note/decode-note.ts';
+import type { Keeper } from '../notebook/keeper.ts';
+import type { EarlierNotes, EarlierText, NoteToSave, SaveOutcome } from '../notebook/ports-writing.ts';
+import type { NotebookFile } from '../notebook/notebook.ts';
+import '../elements/write/write-events.ts';
+
+const encoder = new TextEncoder();
+
+/** The part of the keeper that writing needs. */
+export type NoteKeeper = Pick<Keeper, 'read' | 'write' | 'history'> & { readonly store: Pick<Keeper['store'], 'readEarlier'> };
+
+/**
+ * Answers what elements wish to have written: saving, deleting, earlier versions, captures.
+ *
+ * @param target where the wishes arrive; they bubble up to it.
+ * @returns how to stop.
+ */
+export function answerWriting(target: EventTarget, keeper: NoteKeeper): () => void {
+  const stopper = new AbortController();
+  const { signal } = stopper;
+  const on = <Name extends keyof GlobalEventHandlersEventMap>(name: Name, answer: (event: GlobalEventHandlersEventMap[Name]) => void) =>
+    target.addEventListener(name, (event) => answer(event as GlobalEventHandlersEventMap[Name]), { signal });
+  on('tg-note-save-request', (event) => event.respondWith(saveNote(keeper, event.detail)));
+  on('tg-note-delete-request', (event) => event.respondWith(deleteNote(keeper, event.detail.path, event.detail.basedOn)));
+  on('tg-note-history-request', (event) => event.respondWith(earlierNotes(keeper, event.detail.path)));
+  on('tg-note-earlier-request', (event) => event.respondWith(earlierText(keeper, event.detail.path, event.detail.version)));
+  on('tg-capture-save-request', (event) => event.respondWith(saveNote(keeper, event.detail.note, event.detail.photos)));
+  return () => stopper.abort();
+}
+
+/** Saves a note, with files that belong to it, all or none; what its writer did not see is never overwritten. */
+export async function saveNote(
+  keeper: NoteKeeper,
+  { path, text, basedOn }: NoteToSave,
+  others: readonly NotebookFile[] = [],
+): Promise<SaveOutcome> {
+  const stored = await keeper.read(path);
+  if (basedOn === undefined && stored) return { is: 'taken' };
+  for (const other of others) if (await keeper.read(other.path)) return { is: 'taken' };
+  if (basedOn !== undefined) {
+    const now = stored && decodeNote(stored.bytes).value.text;
+    if (now !== basedOn) return now === undefined ? { is: 'conflict' } : { is: 'conflict', stored: now };
+  }
+  const version = stored?.version === undefined ? {} : { basedOn: stored.version };
+  const result = await keeper.write([{ path, bytes: encoder.encode(text), ...version }, ...others]);
+  return outcomeOf(result, path, basedOn === undefined);
+}
+
+/** Deletes a note as its writer saw it. */
+export async function deleteNote(keeper: NoteKeeper, path: string, basedOn: string): Promise<SaveOutcome> {
+  const shown = await keeper.read(path);
+  const now = shown && decodeNote(shown.bytes).value.text;
+  if (now === undefined) return { is: 'saved' };
+  if (now !== basedOn) return { is: 'conflict', stored: now };
+  const version = shown?.version ?? (await versionOnceKept(keeper, path));
+  if (typeof version !== 'number') return version;
+  return outcomeOf(await keeper.write([{ path, removed: true, basedOn: version }]), path, false);
+}
+
+/** What is only shown has no version yet: an empty change makes the notebook a kept one. */
+async function versionOnceKept(keeper: NoteKeeper, path: string): Promise<number | SaveOutcome> {
+  const kept = await keeper.write([]);
+  if (!kept.ok) return outcomeOf(kept, path, false);
+  return (await keeper.read(path))?.version ?? { is: 'saved' };
+}
+
+function outcomeOf(result: Awaited<ReturnType<Keeper['write']>>, path: string, isNew: boolean): SaveOutcome {
+  if (result.ok) return { is: 'saved' };
+  if (result.error !== 'conflict') return { is: 'failed', why: result.error };
+  const stored = result.conflicts.find((conflict) => conflict.path === path)?.stored;
+  // A new note, or its photo, met a file of that name that was written a moment ago.
+  if (isNew) return { is: 'taken' };
+  return stored ? { is: 'conflict', stored: decodeNote(stored.bytes).value.text } : { is: 'conflict' };
+}
+
+async function earlierNotes(keeper: NoteKeeper, path: string): Promise<EarlierNotes> {
+  const found = await keeper.history(path);
+  if (!found.ok) return { is: 'failed', why: found.error };
+  return { is: 'found', versions: found.value.map(({ version, savedAt, endedAt }) => ({ version, savedAt, endedAt })) };
+}
+
+async function earlierText(keeper: NoteKeeper, path: string, version: number): Promise<EarlierText> {
+  const found = await keeper.store.readEarlier(path, version);
+  if (found.ok) return { is: 'found', text: decodeNote(found.value.bytes).value.text };
+  return found.error === 'missing' ? { is: 'missing' } : { is: 'failed', why: found.error satisfies StoreFailure };
+}
