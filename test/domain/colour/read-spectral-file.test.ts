@@ -237,6 +237,13 @@ describe('readSpectralFile: plain tables', () => {
     expect(performance.now() - started).toBeLessThan(3000);
   });
 
+  test('one line of a million cells is answered, not a crash', () => {
+    const line = '0.5 '.repeat(1_000_000);
+    expect(codes(`BEGIN_DATA_FORMAT\n${line}\nEND_DATA_FORMAT\nBEGIN_DATA\n${line}\nEND_DATA`)).toEqual(['wavelengths-missing']);
+    const fine = Array.from({ length: 200_000 }, (_, i) => (300 + i / 100).toFixed(2));
+    expect(codes(`id,${fine.join(',')}\nA,${fine.map(() => '0.5').join(',')}`)).toEqual([]);
+  });
+
   test('never throws, whatever the text', () => {
     const word = fc.constantFrom(
       'BEGIN_DATA_FORMAT',

@@ -1,7 +1,7 @@
-import type { Observer } from './conditions.ts';
+import { measuredUnder } from './cgats-conditions.ts';
 import type { Lab } from './lab.ts';
 import { findBands } from './spectral-bands.ts';
-import type { MeasuredUnder, ReadSpectralOptions, SpectralCode, SpectralFile, SpectralFinding, SpectralReport } from './spectral-file.ts';
+import type { ReadSpectralOptions, SpectralCode, SpectralFile, SpectralFinding, SpectralReport } from './spectral-file.ts';
 import type { RawSample } from './spectral-samples.ts';
 import { readDecimal, settleSamples } from './spectral-samples.ts';
 
@@ -77,14 +77,14 @@ function readTables(text: string): { readonly header: ReadonlyMap<string, string
     if (keyword === 'BEGIN_DATA_FORMAT') {
       part = 'fields';
       table = { ...table, fields: [], rows: [], fieldsLine: line };
-      table.fields.push(...cells.slice(1));
+      for (const cell of cells.slice(1)) table.fields.push(cell);
     } else if (keyword === 'END_DATA_FORMAT' || keyword === 'END_DATA') {
       if (keyword === 'END_DATA') table = { fields: table.fields, rows: [], fieldsLine: table.fieldsLine };
       part = 'header';
     } else if (keyword === 'BEGIN_DATA') {
       part = 'data';
       tables.push(table);
-    } else if (part === 'fields') table.fields.push(...cells);
+    } else if (part === 'fields') for (const cell of cells) table.fields.push(cell);
     else if (part === 'data') table.rows.push({ cells, line });
     else if (keyword === 'NUMBER_OF_FIELDS') table.statedFields = Number(cells[1]);
     else if (keyword === 'NUMBER_OF_SETS') table.statedSets = Number(cells[1]);
@@ -156,27 +156,4 @@ function readRow(
   const lab = at.lab.map((column) => (column < 0 ? undefined : readDecimal(cells[column] ?? '')));
   const whole = lab.every((value) => value !== undefined) ? (lab as unknown as Lab) : undefined;
   return { id, values, line, ...(name ? { name } : {}), ...(whole ? { lab: whole } : {}) };
-}
-
-function measuredUnder(header: ReadonlyMap<string, string>): MeasuredUnder {
-  const stated = (...keys: readonly string[]): string | undefined =>
-    keys.map((key) => header.get(key)).find((value) => value !== undefined && value !== '');
-  const weighting = stated('WEIGHTING_FUNCTION') ?? '';
-  const found: Record<keyof MeasuredUnder, string | Observer | undefined> = {
-    illuminant: stated('ILLUMINANT') ?? /ILLUMINANT\W+([A-Z0-9-]+)/i.exec(weighting)?.[1],
-    observer: readObserver(stated('OBSERVER') ?? /OBSERVER\W+([^;]+)/i.exec(weighting)?.[1] ?? ''),
-    condition: /\bM[0-3]\b/.exec(stated('MEASUREMENT_CONDITION', 'MEASUREMENT_SOURCE') ?? '')?.[0],
-    geometry: stated('MEASUREMENT_GEOMETRY'),
-    instrument: stated('INSTRUMENTATION'),
-    originator: stated('ORIGINATOR'),
-    description: stated('FILE_DESCRIPTOR', 'DESCRIPTOR'),
-    created: stated('CREATED'),
-  };
-  return Object.fromEntries(Object.entries(found).filter(([, value]) => value !== undefined)) as MeasuredUnder;
-}
-
-/** `2`, `10`, `2 degree`, `10°`, `1931`, `1964`; undefined for anything else. */
-function readObserver(text: string): Observer | undefined {
-  const number = /\d+/.exec(text)?.[0];
-  return number === '2' || number === '1931' ? 2 : number === '10' || number === '1964' ? 10 : undefined;
 }

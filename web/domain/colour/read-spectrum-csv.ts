@@ -69,7 +69,8 @@ function columnsAsSamples(header: Row, body: readonly Row[], report: SpectralRep
 function rowsAsSamples(header: Row, body: readonly Row[], report: SpectralReport): readonly RawSample[] {
   const bands = findBands(header.cells, header.line, report);
   if (!bands) return [];
-  const texts = header.cells.map((_, column) => column).filter((column) => !bands.columns.includes(column));
+  const taken = new Set(bands.columns);
+  const texts = header.cells.map((_, column) => column).filter((column) => !taken.has(column));
   const named = (pattern: RegExp): number | undefined => texts.find((column) => pattern.test((header.cells[column] ?? '').trim()));
   const idColumn = named(/^(?:sample[ _]?)?(?:id|code|no\.?)$/i) ?? named(/^(?:sample|name|sample[ _]?name)$/i) ?? texts[0];
   const nameColumn = named(/^(?:sample[ _]?)?(?:name|description|label)$/i);

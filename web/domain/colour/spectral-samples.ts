@@ -59,7 +59,7 @@ function settle(raw: RawSample, scale: ReflectanceScale, report: SpectralReport)
   const unit = scale === 'percent' ? 100 : 1;
   const values = raw.values.map((value) => value / unit);
   const low = values.findIndex((value) => value < LOWEST);
-  const high = values.indexOf(Math.max(...values));
+  const high = values.reduce((best, value, i) => (value > (values[best] ?? -Infinity) ? i : best), 0);
   const nm = (index: number): string => String(raw.startNm + index * raw.stepNm);
   if (low >= 0) {
     report('value-below-zero', 'error', raw.line, raw.id, nm(low), String(raw.values[low]));
