@@ -150,6 +150,9 @@ export class TgCapture extends LitElement {
   #take(file: File | undefined) {
     if (this.photo) URL.revokeObjectURL(this.photo.address);
     this.photo = file && { file, address: URL.createObjectURL(file) };
+    // Else the same photo, taken again, would be no change.
+    const input = this.renderRoot?.querySelector<HTMLInputElement>('#photo');
+    if (!file && input) input.value = '';
   }
 
   readonly #done = async (event: Event) => {

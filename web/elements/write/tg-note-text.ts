@@ -69,7 +69,7 @@ export class TgNoteText extends LitElement {
     return html`<p>
         ${this.failed ? 'The editor could not be fetched. Reload the page when there is a network.' : 'Tab leaves the text. F8 goes to the next thing to look at, Ctrl F finds words.'}
       </p>
-      <div part="editor" id="editor"></div>`;
+      <div part="editor" id="editor" @keydown=${this.#key}></div>`;
   }
 
   override firstUpdated() {
@@ -84,6 +84,11 @@ export class TgNoteText extends LitElement {
   /** Puts the caret at a place of the text. */
   goTo(offset: number) {
     this.#editor?.goTo(offset);
+  }
+
+  /** Letters typed here are words and no shortcuts of the page. */
+  #key(event: KeyboardEvent) {
+    if (!event.ctrlKey && !event.metaKey && !event.altKey && event.key.length === 1) event.stopPropagation();
   }
 
   async #mount() {

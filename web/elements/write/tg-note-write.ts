@@ -55,6 +55,8 @@ export class TgNoteWrite extends LitElement {
   @property() note = '';
   /** What a new note begins with. */
   @property({ attribute: false }) start?: { readonly kind: NoteKind; readonly text: string };
+  /** The address a new note is written at, with its settings begun. */
+  @property() home = '#/notebook?new=plain';
   /** Which side is shown. */
   @property() mode: WriteMode = 'form';
   /** Where the caret shall stand in the text, from 1. */
@@ -182,7 +184,7 @@ export class TgNoteWrite extends LitElement {
   }
 
   #addressOf(mode: WriteMode): string {
-    return this.note === '' ? `#/notebook?new=${this.start?.kind ?? 'plain'}&write=${mode}` : `${noteAddress(this.note)}?write=${mode}`;
+    return this.note === '' ? `${this.home}&write=${mode}` : `${noteAddress(this.note)}?write=${mode}`;
   }
 
   #notices() {

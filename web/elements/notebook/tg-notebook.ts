@@ -1,0 +1,227 @@
+import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { DraftShelf } from '../../notebook/draft-shelf.ts';
+import { duplicateText } from '../../notebook/duplicate.ts';
+import type { Engine } from '../../notebook/engine.ts';
+import type { NoteText } from '../../notebook/note-text.ts';
+import { starterOf } from '../../notebook/starters.ts';
+import { storeFailureWords } from '../../notebook/words/save-words.ts';
+import '../finding/tg-drawer.ts';
+import '../note/tg-note.ts';
+import { noteAddress } from '../note/note-body.ts';
+import { baseStyles } from '../shared/base.styles.ts';
+import { LatestTask } from '../shared/latest-task.ts';
+import type { NoteGoneEvent, NoteKeptEvent } from '../write/note-gone-event.ts';
+import { NoteSaveRequestEvent } from '../write/write-events.ts';
+import { type NotebookPlace, notebookPlace } from './notebook-place.ts';
+import './tg-new-note.ts';
+
+/** Drafts that were left, for as long as the page is open. */
+const SHELF = new DraftShelf();
+
+/**
+ * @summary The notebook itself: its drawer, a note to read or write, a new one, one caught in passing, earlier versions.
+ * @event {NoteSaveRequestEvent} tg-note-save-request - A deleted note shall be put back.
+ * @csspart undo - What was deleted, and the way back.
+ * @slot ways-in - Under the drawer: how more comes into the notebook, and out of it.
+ */
+@customElement('tg-notebook')
+export class TgNotebook extends LitElement {
+  static override styles = [
+    baseStyles,
+    css`
+      :host {
+        display: block;
+        font: var(--tg-type-base) / var(--tg-leading-reading) var(--tg-font-reading);
+      }
+      h1 {
+        margin: 0;
+        font: 600 var(--tg-type-4) / 1.15 var(--tg-font-reading);
+      }
+      .ways {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0 var(--tg-space-5);
+        margin: var(--tg-space-2) 0 var(--tg-space-5);
+        font: var(--tg-type-base) / 1.35 var(--tg-font-label);
+      }
+      .ways a {
+        display: inline-flex;
+        align-items: center;
+        min-block-size: var(--tg-touch);
+      }
+      a {
+        color: inherit;
+        text-underline-offset: 0.2em;
+      }
+      .undo {
+        position: sticky;
+        inset-block-start: var(--tg-space-2);
+        z-index: 3;
+        display: flex;
+        flex-wrap: wrap;
+        gap: var(--tg-space-2) var(--tg-space-4);
+        align-items: center;
+        margin-block-end: var(--tg-space-4);
+        padding: var(--tg-space-2) var(--tg-space-4);
+        background: var(--tg-inverse);
+        color: var(--tg-ink-inverse);
+        font: var(--tg-type-base) / 1.4 var(--tg-font-label);
+        --tg-focus: var(--tg-ink-inverse);
+      }
+      .undo button {
+        min-block-size: var(--tg-touch);
+        padding: var(--tg-space-1) var(--tg-space-3);
+        border: var(--tg-line-1) solid currentColor;
+        border-radius: 2px;
+        background: none;
+        font: 700 var(--tg-type-base) / 1.3 var(--tg-font-label);
+        cursor: pointer;
+      }
+      .undo button:focus-visible {
+        outline-offset: -6px;
+      }
+      @media print {
+        .ways,
+        .undo {
+          display: none;
+        }
+      }
+    `,
+  ];
+
+  /** Where the notebook is. */
+  @property({ attribute: false }) engine?: Engine;
+  /** The note of the address; absent for the drawer. */
+  @property() note?: string;
+  /** The settings of the address. */
+  @property({ attribute: false }) settings: Readonly<Record<string, string>> = {};
+  /** Grows when the notebook changes. */
+  @property({ type: Number }) version = 0;
+
+  @state() private gone?: { readonly path: string; readonly text: string; readonly title: string };
+  @state() private undoFault = '';
+  @state() private original?: NoteText | 'none';
+
+  readonly #copying = new LatestTask<NoteText | undefined>((text) => (this.original = text ?? 'none'));
+  #starts = new Map<string, { readonly kind: ReturnType<typeof starterOf>['kind']; readonly text: string }>();
+  #place: NotebookPlace = { is: 'drawer', by: 'kind', card: '' };
+
+  override willUpdate(changed: PropertyValues<this>) {
+    if (!changed.has('note') && !changed.has('settings') && !changed.has('engine')) return;
+    const before = this.#place;
+    this.#place = notebookPlace(this.note, this.settings);
+    const { is } = this.#place;
+    if (is === 'write' || is === 'new' || is === 'copy') void import('../write/tg-note-write.ts');
+    if (is === 'versions') void import('../write/tg-note-versions.ts');
+    if (is === 'capture') void import('../write/tg-capture.ts');
+    if (this.#place.is === 'copy' && this.engine && !(before.is === 'copy' && before.of === this.#place.of && this.original)) {
+      this.original = undefined;
+      this.#copying.run(this.engine.noteText(this.#place.of));
+    }
+  }
+
+  override render() {
+    return html`${this.gone ? this.#undoBar(this.gone) : nothing}
+      <div @tg-note-gone=${this.#noteGone} @tg-note-kept=${this.#noteKept}>${this.#view(this.#place)}</div>`;
+  }
+
+  #view(place: NotebookPlace) {
+    const { engine, version } = this;
+    switch (place.is) {
+      case 'read':
+        return html`<tg-note .engine=${engine} .note=${place.id} .version=${version}></tg-note>`;
+      case 'write':
+        return html`<tg-note-write
+          .engine=${engine}
+          .note=${place.id}
+          .mode=${place.mode}
+          .place=${place.place}
+          .shelf=${SHELF}
+          .version=${version}
+        ></tg-note-write>`;
+      case 'new':
+        return html`<tg-note-write
+          .engine=${engine}
+          .start=${this.#start(place.kind, place.kind, () => starterOf(place.kind).text)}
+          .home=${`#/notebook?new=${place.kind}`}
+          .mode=${place.mode}
+          .shelf=${SHELF}
+          .version=${version}
+        ></tg-note-write>`;
+      case 'copy':
+        return this.#copy(place);
+      case 'versions':
+        return html`<tg-note-versions .engine=${engine} .note=${place.id} .version=${version}></tg-note-versions>`;
+      case 'capture':
+        return html`<tg-capture .engine=${engine}></tg-capture>`;
+      case 'choose':
+        return html`<tg-new-note></tg-new-note>`;
+      case 'drawer':
+        return html`<h1>Notebook</h1>
+          <p class="ways"><a href="#/notebook?new=note">A new note</a><a href="#/notebook?capture=1">Catch it, with a photo</a></p>
+          <tg-drawer .engine=${engine} .by=${place.by} .card=${place.card} .version=${version}></tg-drawer>
+          <slot name="ways-in"></slot>`;
+    }
+  }
+
+  #copy(place: Extract<NotebookPlace, { is: 'copy' }>) {
+    const { original } = this;
+    if (original === undefined) return html`<p role="status">Opening the note.</p>`;
+    if (original === 'none')
+      return html`<p role="alert">No note of this notebook has the id “${place.of}”. <a href="#/notebook">All notes</a></p>`;
+    const text = () => duplicateText(original.text, `${original.title}, a copy`);
+    return html`<tg-note-write
+      .engine=${this.engine}
+      .start=${this.#start(`copy of ${place.of}`, 'plain', text)}
+      .home=${`#/notebook?new=copy&of=${encodeURIComponent(place.of)}`}
+      .mode=${place.mode}
+      .shelf=${SHELF}
+      .version=${this.version}
+    ></tg-note-write>`;
+  }
+
+  /** One start for each place, so that drawing anew does not begin anew. */
+  #start(key: string, kind: ReturnType<typeof starterOf>['kind'], text: () => string) {
+    const start = this.#starts.get(key) ?? { kind, text: text() };
+    this.#starts.set(key, start);
+    return start;
+  }
+
+  #undoBar({ title }: { readonly title: string }) {
+    return html`<div class="undo" part="undo" role="status">
+      <span>${this.undoFault === '' ? `“${title}” is deleted.` : this.undoFault}</span>
+      <button type="button" id="undo" @click=${this.#putBack}>Undo</button>
+      <button type="button" @click=${() => (this.gone = undefined)}>Let it go</button>
+    </div>`;
+  }
+
+  #noteGone(event: NoteGoneEvent) {
+    this.gone = event.detail;
+    this.undoFault = '';
+    globalThis.location.hash = '#/notebook';
+    void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('#undo')?.focus());
+  }
+
+  #noteKept({ detail: { id, isNew } }: NoteKeptEvent) {
+    if (!isNew) return;
+    this.#starts.clear();
+    globalThis.location.hash = `${noteAddress(id)}?write=${this.settings['write'] ?? 'form'}`;
+  }
+
+  readonly #putBack = async () => {
+    const { gone } = this;
+    if (!gone) return;
+    const request = new NoteSaveRequestEvent({ path: gone.path, text: gone.text });
+    this.dispatchEvent(request);
+    const outcome = await request.answer;
+    if (outcome?.is === 'saved') this.gone = undefined;
+    else this.undoFault = outcome?.is === 'failed' ? storeFailureWords[outcome.why] : `There is another note at ${gone.path} now.`;
+  };
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tg-notebook': TgNotebook;
+  }
+}
