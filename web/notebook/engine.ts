@@ -15,6 +15,9 @@ import type { NoteView } from './views/note-view.ts';
 import type { DrawerBy, DrawerCard, DrawerNote } from './views/drawer-view.ts';
 import type { ProblemView } from './views/problem-view.ts';
 import type { WritingChoices } from './views/writing-choices.ts';
+import type { DraftNote } from './lab-note.ts';
+import type { TypedLab } from './typed-lab.ts';
+import type { LabOrProblems } from './views/lab-view.ts';
 import type { TypedPalette } from './typed-palette.ts';
 import type { PaletteOrProblems } from './views/palette-view.ts';
 import type { AnswerView } from './views/answer-view.ts';
@@ -69,6 +72,10 @@ export interface Engine {
   drawer(by: DrawerBy): Promise<readonly DrawerCard[]>;
   /** The notes behind one of them. */
   drawerNotes(by: DrawerBy, key: string): Promise<readonly DrawerNote[]>;
+  /** What a laboratory's report may mean. */
+  laboratory(report: TypedLab): Promise<LabOrProblems>;
+  /** The report as a textile note to be saved, with the dyes its reader takes it for; undefined when it cannot be understood. */
+  labDraft(report: TypedLab, dyes: readonly string[]): Promise<DraftNote | undefined>;
   /** How a date reads, in words; undefined when it cannot be read. */
   readDate(text: string): Promise<string | undefined>;
 }
@@ -101,5 +108,7 @@ export const ENGINE_METHODS = Object.keys({
   writingChoices: true,
   drawer: true,
   drawerNotes: true,
+  laboratory: true,
+  labDraft: true,
   readDate: true,
 } satisfies Record<keyof Engine, true>) as readonly (keyof Engine)[];

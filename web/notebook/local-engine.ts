@@ -18,6 +18,9 @@ import { type WritingChoices, writingChoices } from './views/writing-choices.ts'
 import { type DrawerBy, type DrawerCard, type DrawerNote, drawerNotes, drawerView } from './views/drawer-view.ts';
 import { type NoteView, noteView } from './views/note-view.ts';
 import { behindCloth } from './views/behind-cloth.ts';
+import { type DraftNote, labNote } from './lab-note.ts';
+import type { TypedLab } from './typed-lab.ts';
+import { type LabOrProblems, labView } from './views/lab-view.ts';
 import type { TypedPalette } from './typed-palette.ts';
 import { type PaletteOrProblems, paletteView } from './views/palette-view.ts';
 import type { AnswerView } from './views/answer-view.ts';
@@ -137,6 +140,15 @@ export class LocalEngine implements Engine {
 
   drawerNotes(by: DrawerBy, key: string): Promise<readonly DrawerNote[]> {
     return Promise.resolve(drawerNotes(this.#notebook, by, key));
+  }
+
+  laboratory(report: TypedLab): Promise<LabOrProblems> {
+    return Promise.resolve(labView(this.#notebook, report));
+  }
+
+  labDraft(report: TypedLab, dyes: readonly string[]): Promise<DraftNote | undefined> {
+    const view = labView(this.#notebook, report);
+    return Promise.resolve('lab' in view ? labNote(this.#notebook.base, report, view.lab, dyes) : undefined);
   }
 
   readDate(text: string): Promise<string | undefined> {
