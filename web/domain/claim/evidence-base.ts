@@ -23,6 +23,7 @@ export class EvidenceBase {
   readonly #claims = new Map<string, readonly Claim[]>();
   readonly #names = new NameIndex();
   #placed: Map<string, PlacedClaim[]> | undefined;
+  #byKind: ReadonlyMap<NoteKind, readonly Note[]> | undefined;
   #regions: RegionTree | undefined;
   #derivedCount = 0;
   #version = 0;
@@ -81,10 +82,9 @@ export class EvidenceBase {
   /** Every note that holds its id and is of this kind, by id. */
   ofKind<K extends NoteKind>(kind: K): readonly (Note & { record: Extract<Note['record'], { kind: K }> })[] {
     type OfKind = Note & { record: Extract<Note['record'], { kind: K }> };
-    return [...this.#fileOf.values()]
-      .map((file) => this.#notes.get(file))
-      .filter((note): note is OfKind => note?.record.kind === kind)
-      .sort((a, b) => (a.id < b.id ? -1 : 1));
+    this.#byKind ??= this.#sortByKind();
+    // The map holds each note under its own kind.
+    return (this.#byKind.get(kind) ?? []) as readonly OfKind[];
   }
 
   /** The claims one note makes, as derived. */
@@ -229,8 +229,22 @@ export class EvidenceBase {
 
   #changed(): void {
     this.#placed = undefined;
+    this.#byKind = undefined;
     this.#regions = undefined;
     this.#version += 1;
+  }
+
+  #sortByKind(): ReadonlyMap<NoteKind, readonly Note[]> {
+    const byKind = new Map<NoteKind, Note[]>();
+    for (const file of this.#fileOf.values()) {
+      const note = this.#notes.get(file);
+      if (!note) continue;
+      const list = byKind.get(note.record.kind);
+      if (list) list.push(note);
+      else byKind.set(note.record.kind, [note]);
+    }
+    for (const list of byKind.values()) list.sort((a, b) => (a.id < b.id ? -1 : 1));
+    return byKind;
   }
 
   #placeAll(): Map<string, PlacedClaim[]> {

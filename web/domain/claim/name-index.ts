@@ -8,13 +8,19 @@ export type Found =
   | { readonly is: 'several'; readonly ids: readonly NoteId[] }
   | { readonly is: 'none'; readonly nearest: readonly string[] };
 
+/** Names kept as found, for one choice of kinds. Our choice: more than the references of a very large notebook. */
+const MOST_KEPT = 50_000;
+
 /** Finds notes by id, title or any of their names, case and accents folded; kept up note by note. */
 export class NameIndex {
   readonly #byName = new Map<string, Map<NoteId, NoteKind>>();
   readonly #kinds = new Map<NoteId, NoteKind>();
+  /** What was found before, by kinds and text; a notebook asks for the same few names again and again. */
+  readonly #found = new Map<string, Map<string, Found>>();
 
   /** Adds a note under its id, its title, its names and its Latin names. */
   add(note: Note): void {
+    this.#found.clear();
     this.#kinds.set(note.id, note.record.kind);
     for (const name of namesOf(note)) {
       const key = fold(name);
@@ -25,6 +31,7 @@ export class NameIndex {
 
   /** Takes a note out again; the note as it was when added. */
   remove(note: Note): void {
+    this.#found.clear();
     this.#kinds.delete(note.id);
     for (const name of namesOf(note)) {
       const key = fold(name);
@@ -40,6 +47,18 @@ export class NameIndex {
    * @returns several when the name fits two notes; none with the nearest known names.
    */
   find(text: string, kinds: readonly NoteKind[]): Found {
+    const among = kinds.join(' ');
+    let known = this.#found.get(among);
+    // Texts typed by people come without end; those of the notes do not.
+    if (!known || known.size > MOST_KEPT) this.#found.set(among, (known = new Map<string, Found>()));
+    const held = known.get(text);
+    if (held) return held;
+    const found = this.#look(text, kinds);
+    known.set(text, found);
+    return found;
+  }
+
+  #look(text: string, kinds: readonly NoteKind[]): Found {
     const exact = text.trim() as NoteId;
     const kind = this.#kinds.get(exact);
     if (kind && kinds.includes(kind)) return { is: 'one', id: exact };

@@ -70,6 +70,16 @@ export function regionTree(entries: readonly RegionEntry[]): RegionTree {
   }
   const withParents = (id: RegionId) => [id, ...(parents.get(id) ?? []).filter((parent) => parent !== WORLD)];
 
+  const relations = new Map<RegionId, Map<RegionId, PlaceRelation>>();
+  const relate = (claim: RegionId, asked: RegionId): PlaceRelation => {
+    if (claim === asked) return 'here';
+    if (ancestorsOf(claim).has(asked)) return 'within';
+    if (ancestorsOf(asked).has(claim)) return 'around';
+    const theirs = withParents(asked);
+    const joined = withParents(claim).some((mine) => theirs.some((other) => links.get(mine)?.has(other)));
+    return joined ? 'neighbour' : 'elsewhere';
+  };
+
   return {
     inCircle,
     ids: [WORLD, ...byId.keys()],
@@ -77,12 +87,11 @@ export function regionTree(entries: readonly RegionEntry[]): RegionTree {
     parentsOf: (id) => parents.get(id) ?? [],
     ancestorsOf,
     relation(claim, asked) {
-      if (claim === asked) return 'here';
-      if (ancestorsOf(claim).has(asked)) return 'within';
-      if (ancestorsOf(asked).has(claim)) return 'around';
-      const theirs = withParents(asked);
-      const joined = withParents(claim).some((mine) => theirs.some((other) => links.get(mine)?.has(other)));
-      return joined ? 'neighbour' : 'elsewhere';
+      let seen = relations.get(asked);
+      if (!seen) relations.set(asked, (seen = new Map<RegionId, PlaceRelation>()));
+      let relation = seen.get(claim);
+      if (relation === undefined) seen.set(claim, (relation = relate(claim, asked)));
+      return relation;
     },
   };
 }
