@@ -1,6 +1,7 @@
 import type { Claim } from '../claim/claim.ts';
 import type { EvidenceBase } from '../claim/evidence-base.ts';
 import { type EvidenceClass, independentClasses } from '../claim/evidence-class.ts';
+import { perVersion } from '../claim/per-version.ts';
 import type { YearSpan } from '../date/date-span.ts';
 import type { Status } from '../note/note.ts';
 import { type RegionId, WORLD } from '../place/region-tree.ts';
@@ -144,9 +145,16 @@ function weakestClasses(atWorst: readonly JudgedMaterial[]): Pick<RouteJudgement
 }
 
 /** The colour-words one of whose meanings names a dyestuff of the route. */
-function colourWordsOf(base: EvidenceBase, route: Route): readonly string[] {
-  return base
-    .ofKind('colour-word')
-    .filter(({ record }) => record.means.some(({ dyes }) => dyes.some(({ text }) => route.dyes.includes(base.resolve(text, ['dyestuff'])))))
-    .map(({ id }) => id);
-}
+const colourWordsOf = (base: EvidenceBase, route: Route): readonly string[] =>
+  route.dyes.flatMap((dye) => [...(wordsByDye(base).get(dye) ?? [])]);
+
+const wordsByDye = perVersion((base) => {
+  const byDye = new Map<string, Set<string>>();
+  for (const { id, record } of base.ofKind('colour-word')) {
+    for (const { text } of record.means.flatMap(({ dyes }) => dyes)) {
+      const dye = base.resolve(text, ['dyestuff']);
+      byDye.set(dye, (byDye.get(dye) ?? new Set<string>()).add(id));
+    }
+  }
+  return byDye;
+});

@@ -1,4 +1,5 @@
 import type { EvidenceBase } from '../claim/evidence-base.ts';
+import { perVersion } from '../claim/per-version.ts';
 import { timeRelation } from '../date/time-relation.ts';
 import type { Note, NoteId, Ref, WrittenDate } from '../note/note.ts';
 import type { PlaceRelation } from '../place/region-tree.ts';
@@ -21,26 +22,46 @@ export interface Witness {
  */
 export function witnessesFor(base: EvidenceBase, dyes: readonly string[], asked: Asked): readonly Witness[] {
   if (dyes.length === 0) return [];
-  const wanted = [...new Set(dyes)].sort().join('\n');
-  const sameDyes = (refs: readonly Ref[]) =>
-    [...new Set(refs.map(({ text }) => base.resolve(text, ['dyestuff'])))].sort().join('\n') === wanted;
   const fits = (fibres: readonly Ref[]) =>
     asked.fibreLine.length === 0 || fibres.some(({ text }) => isKin(base, base.resolve(text, ['fibre']), asked));
-  const seen = (region: Ref | undefined, when: WrittenDate | undefined) => seenFrom(base, region, when, asked);
-
-  const fromTextiles = base.ofKind('textile').flatMap(({ id, record }): Witness[] => {
-    const seenAt = seen(record.region, record.when);
-    if (!seenAt) return [];
-    return record.threads
-      .filter((thread) => thread.tested === 'found' && sameDyes(thread.dyes) && fits(thread.fibre ? [thread.fibre] : []))
-      .map((thread) => ({ note: id, kind: 'textile', ...(thread.where === undefined ? {} : { where: thread.where }), ...seenAt }));
+  return (dyeings(base).get(keyOf(dyes)) ?? []).flatMap(({ note, kind, where, fibres, region, when }): readonly Witness[] => {
+    const seenAt = seenFrom(base, region, when, asked);
+    return seenAt && fits(fibres) ? [{ note, kind, ...(where === undefined ? {} : { where }), ...seenAt }] : [];
   });
-  const fromTexts = base.ofKind('text').flatMap(({ id, record }): Witness[] => {
-    const seenAt = seen(record.region, record.when);
-    return seenAt && sameDyes(record.dyes) && fits(record.fibre) ? [{ note: id, kind: 'text', ...seenAt }] : [];
-  });
-  return [...fromTextiles, ...fromTexts];
 }
+
+/** A thread or text that names its dyes. */
+interface Dyeing {
+  readonly note: NoteId;
+  readonly kind: 'textile' | 'text';
+  readonly where?: string;
+  readonly fibres: readonly Ref[];
+  readonly region?: Ref;
+  readonly when?: WrittenDate;
+}
+
+const keyOf = (dyes: readonly string[]): string => [...new Set(dyes)].sort().join('\n');
+
+/** Every thread and text of the notebook by the set of its dyes, textiles first, by id. */
+const dyeings = perVersion((base) => {
+  const byDyes = new Map<string, Dyeing[]>();
+  const add = (dyes: readonly Ref[], dyeing: Dyeing) => {
+    const key = keyOf(dyes.map(({ text }) => base.resolve(text, ['dyestuff'])));
+    const list = byDyes.get(key);
+    if (list) list.push(dyeing);
+    else byDyes.set(key, [dyeing]);
+  };
+  const seen = ({ region, when }: Pick<Dyeing, 'region' | 'when'>) => ({ ...(region && { region }), ...(when && { when }) });
+  for (const { id, record } of base.ofKind('textile')) {
+    for (const { where, fibre, dyes, tested } of record.threads) {
+      if (tested !== 'found') continue;
+      const at = where === undefined ? {} : { where };
+      add(dyes, { note: id, kind: 'textile', ...at, fibres: fibre ? [fibre] : [], ...seen(record) });
+    }
+  }
+  for (const { id, record } of base.ofKind('text')) add(record.dyes, { note: id, kind: 'text', fibres: record.fibre, ...seen(record) });
+  return byDyes;
+});
 
 function isKin(base: EvidenceBase, fibre: string, { fibreLine }: Asked): boolean {
   const askedFibre = fibreLine[0];
