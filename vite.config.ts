@@ -39,7 +39,14 @@ export default defineConfig({
   },
   resolve: {
     // The browser build of this package reads entities through a document: a worker has none, and Trusted Types forbid it.
-    alias: { 'decode-named-character-reference': `${checkout}node_modules/decode-named-character-reference/index.js` },
+    alias: [
+      {
+        find: 'decode-named-character-reference',
+        replacement: `${checkout}node_modules/decode-named-character-reference/index.js`,
+      },
+      // The whole of it fetches from the network; the readers of BibTeX and RIS need two small parts.
+      { find: /^@citation-js\/core$/, replacement: `${checkout}web/notebook/references/citation-core.ts` },
+    ],
   },
   worker: { format: 'es' },
   // The fonts lie in node_modules, beside the site's root.

@@ -41,6 +41,7 @@ async function buildCommandLine(outDir) {
     publicDir: false,
     logLevel: 'warn',
     ssr: { noExternal: true, target: 'node' },
+    resolve: { alias: [{ find: /^@citation-js\/core$/, replacement: join(ROOT, 'web/notebook/references/citation-core.ts') }] },
     build: {
       ssr: 'scripts/cli.ts',
       outDir,

@@ -9,6 +9,7 @@ import type { Spectrum } from '../domain/colour/spectrum.ts';
 import { SampleColours } from '../domain/verdict/sample-colours.ts';
 import { type BibliographyEntry, readBibliography } from './bibliography.ts';
 import { citationKeys } from './bibliography-keys.ts';
+import { REFERENCE_FILE } from './references/read-references.ts';
 import { SpectralShelf } from './read-spectra.ts';
 
 /** One file of a notebook's folder as it lies there. */
@@ -155,7 +156,7 @@ export class Notebook {
 
   #bibliographies(): readonly { readonly path: string; readonly text: string }[] {
     return [...this.#others]
-      .filter(([path]) => /(^|\/)bibliography\.json$|\.bib$/i.test(path))
+      .filter(([path]) => REFERENCE_FILE.test(path))
       .map(([path, bytes]) => ({ path, text: decodeNote(bytes).value.text }));
   }
 
