@@ -26,13 +26,17 @@ export function editDistance(a: string, b: string): number {
  */
 export function nearestNames(typed: string, known: readonly string[], most = 3): readonly string[] {
   const wanted = fold(typed).slice(0, 60);
-  const scored = [...new Set(known)].map((name) => {
-    const folded = fold(name).slice(0, 60);
-    const starts = wanted.length > 1 && (folded.startsWith(wanted) || wanted.startsWith(folded));
-    return { name, distance: starts ? 0.5 : editDistance(wanted, folded) };
-  });
-  return scored
-    .filter(({ name, distance }) => distance <= Math.max(2, Math.ceil(Math.max(wanted.length, name.length) * 0.5)))
+  return [...new Set(known)]
+    .flatMap((name) => {
+      const folded = fold(name).slice(0, 60);
+      const starts = wanted.length > 1 && (folded.startsWith(wanted) || wanted.startsWith(folded));
+      if (starts) return [{ name, distance: 0.5 }];
+      const farthest = Math.max(2, Math.ceil(Math.max(wanted.length, name.length) * 0.5));
+      // No two texts are nearer than their lengths: most of a large notebook's names need no comparing.
+      if (Math.abs(folded.length - wanted.length) > farthest) return [];
+      const distance = editDistance(wanted, folded);
+      return distance <= farthest ? [{ name, distance }] : [];
+    })
     .sort((a, b) => a.distance - b.distance || a.name.localeCompare(b.name, 'en'))
     .slice(0, most)
     .map(({ name }) => name);
