@@ -141,7 +141,7 @@ export const folderOf = (kind: NoteKind): string => FOLDERS[kind];
 
 /** A starter for a kind of note. */
 export function starterOf(kind: NoteKind): Starter {
-  return { kind, folder: FOLDERS[kind], text: `---\nkind: ${kind}\ntitle: ""\n${OWN[kind]}\n---\n\n` };
+  return { kind, folder: FOLDERS[kind], text: `---\nkind: ${kind}\ntitle:\n${OWN[kind]}\n---\n\n` };
 }
 
 /** A file's name from a title: small letters, digits and hyphens, at most sixty characters. */
