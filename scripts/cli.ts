@@ -25,7 +25,8 @@ date     how a date is read
 
 A colour is a hex or CSS colour, L,a,b, a colour-word of the notes, a recipe
 or a trial. A date is EDTF, or as people write ("c. 1370", "late 9th century"),
-or a period of the notes. Region, fibre, wearer and dye are ids, titles or names.
+or a period of the notes. Region, fibre, wearer and dye are ids, titles or
+names.
 
 Exit 0: done. Exit 1: check found an error. Exit 2: something is not understood.`;
 
