@@ -5,7 +5,7 @@ import { genericNamesOf } from '../../domain/laboratory/colour-index.ts';
 import type { Explanation } from '../../domain/laboratory/explain.ts';
 import { nearestCompounds } from '../../domain/laboratory/find-compound.ts';
 import type { LabReport } from '../../domain/laboratory/findings.ts';
-import { furtherTests } from '../../domain/laboratory/further-tests.ts';
+import { type FurtherTest, furtherTests } from '../../domain/laboratory/further-tests.ts';
 import { type NotToldApart, notToldApart } from '../../domain/laboratory/not-told-apart.ts';
 import { reasonsFor } from '../../domain/laboratory/reasons.ts';
 import { METHOD_REACH } from '../../domain/laboratory/tables/methods.ts';
@@ -240,12 +240,18 @@ function testsOf(base: EvidenceBase, groups: readonly Group[], { answer, context
       return mine[0] !== undefined && theirs[0] !== undefined ? [[mine[0], theirs[0]] as const] : [];
     }),
   ];
-  const sentences = pairs.flatMap(([a, b]) => {
+  // One test may tell from several at once: said once.
+  const tests = new Map<string, { readonly test: FurtherTest; readonly from: string[] }>();
+  for (const [a, b] of pairs) {
     const [one, other] = [profile(a), profile(b)];
     const test = one && other && furtherTests(one, other, answer, report, context)[0];
-    return test ? [testSentence(base, test)] : [];
-  });
-  return [...new Set(sentences)].slice(0, MOST_TESTS);
+    if (!test) continue;
+    const key = `${a} ${test.kind === 'ratio' ? test.ratio : `${test.compound} ${test.points === a}`}`;
+    const known = tests.get(key);
+    if (!known) tests.set(key, { test, from: [b] });
+    else if (!known.from.includes(b)) known.from.push(b);
+  }
+  return [...tests.values()].slice(0, MOST_TESTS).map(({ test, from }) => testSentence(base, test, from));
 }
 
 function remarksOf(base: EvidenceBase, typed: TypedLab, { answer }: LabReply, placed: boolean): readonly string[] {

@@ -109,12 +109,16 @@ export function notToldSentences(base: EvidenceBase, { dye, from }: NotToldApart
   ];
 }
 
-/** A further test, as a sentence. */
-export function testSentence(base: EvidenceBase, test: FurtherTest): string {
-  const [one, other] = test.between;
-  const pair = `${inSentence(base, one)} from ${inSentence(base, other)}`;
+/** A further test, as a sentence. @param others every source it would tell the first of its pair from. */
+export function testSentence(base: EvidenceBase, test: FurtherTest, others: readonly string[]): string {
+  const pair = `${inSentence(base, test.between[0])} from ${listWords(
+    others.map((dye) => inSentence(base, dye)),
+    'and',
+  )}`;
   if (test.kind === 'ratio') return `Have the ${test.ratio} measured: it would help to tell ${pair}.`;
-  return `Look for ${test.compound} by ${methodWords[test.method]}: found, it points to ${inSentence(base, test.points)}, and so helps to tell ${pair}.`;
+  const points =
+    test.points === test.between[0] ? inSentence(base, test.points) : others.length === 1 ? inSentence(base, test.points) : 'one of those';
+  return `Look for ${test.compound} by ${methodWords[test.method]}: found, it points to ${points}, and so helps to tell ${pair}.`;
 }
 
 /** A number without false exactness. */
