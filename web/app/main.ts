@@ -10,6 +10,8 @@ import { NoticeBoard } from './notice-board.ts';
 import { keepOffline, lookForUpdates } from './offline/offline.ts';
 import { registerServiceWorker, startWorker } from './scripts-policy.ts';
 import { startNotebook } from './start-notebook.ts';
+import { takeOut } from './take-out.ts';
+import { answerWriting } from './writing.ts';
 
 /** The demonstration notebook, as the site carries it. */
 async function demonstration(): Promise<readonly NotebookFile[]> {
@@ -41,6 +43,11 @@ async function open(app: TgApp, board: NoticeBoard): Promise<void> {
     const { found, ...options } = event.detail;
     event.respondWith(keeper.importFiles(found, options));
   });
+  app.addEventListener('tg-take-out-request', (event) => {
+    // Sweden writes days as ISO 8601 does.
+    event.respondWith(takeOut(keeper, event.detail, new Date().toLocaleDateString('sv')));
+  });
+  answerWriting(app, keeper);
   keeper.subscribe((event) => {
     if (event.type === 'ended') board.post({ id: 'failure', text: openFailureWords[event.reason] });
     else if (event.type === 'changed') void show();

@@ -22,6 +22,7 @@ import type { TableChangeEvent } from '../table/table-change-event.ts';
 import type { ChartChangeEvent } from '../who-had-what/chart-change-event.ts';
 import type { TypedTable } from '../../notebook/views/table-view.ts';
 import type { PaletteChangeEvent } from '../palette/palette-change-event.ts';
+import { counted } from '../../notebook/words/counted.ts';
 import { styles } from './tg-app.styles.ts';
 
 /** The views that stand, in the order of the heading. */
@@ -110,7 +111,7 @@ export class TgApp extends LitElement {
       </header>
       <main>${this.#view()}</main>
       <footer>
-        ${this.size ? html`<p>${this.isKept ? html`Your notebook in this browser: ${this.size.notes.toLocaleString()} notes.` : html`Wadholm Quay, the demonstration notebook: ${this.size.notes} notes. Its people, trials and measurements are invented.`}</p>` : nothing}
+        ${this.size ? html`<p>${this.isKept ? html`Your notebook in this browser: ${counted(this.size.notes, 'note')}.` : html`Wadholm Quay, the demonstration notebook: ${this.size.notes} notes. Its people, trials and measurements are invented.`}</p>` : nothing}
       </footer>
     `;
   }
@@ -153,7 +154,8 @@ export class TgApp extends LitElement {
       }
       case 'notebook':
         void import('../read-in/tg-read-in.ts');
-        return html`<tg-read-in></tg-read-in>`;
+        void import('../take-out/tg-take-out.ts');
+        return html`<tg-read-in></tg-read-in><tg-take-out></tg-take-out>`;
       case 'dyestuffs':
         return html`<tg-dyestuffs .engine=${this.engine} .dyestuff=${id} .version=${this.version}></tg-dyestuffs>`;
       default:

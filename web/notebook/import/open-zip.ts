@@ -74,7 +74,7 @@ const FEED = 16 * 1024;
 function unpack(zip: Uint8Array, entry: ZipEntry): Result<Uint8Array, SkipReason> {
   const packed = packedBytesOf(zip, entry);
   if (!packed) return failed('damaged');
-  const bytes = entry.packing === 0 ? packed.slice() : inflate(packed, entry.byteCount);
+  const bytes = entry.packing === 0 ? new Uint8Array(packed) : inflate(packed, entry.byteCount);
   return bytes && bytes.length === entry.byteCount && crc32(bytes) === entry.crc ? ok(bytes) : failed('damaged');
 }
 

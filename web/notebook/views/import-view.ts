@@ -1,5 +1,6 @@
 import type { ImportReport } from '../import/import-files.ts';
-import { counted, endedWords, skipWords } from '../words/import-words.ts';
+import { counted } from '../words/counted.ts';
+import { endedWords, skipWords } from '../words/import-words.ts';
 import { problemViews } from './problem-view.ts';
 
 /** A file with something to say about it. */

@@ -1,5 +1,6 @@
 import type { StoreFailure } from '../../domain/ports.ts';
 import type { SkipReason } from '../import/found-files.ts';
+import { counted } from './counted.ts';
 
 /** Why a file was not read in, after its name. */
 export const skipWords = {
@@ -53,9 +54,6 @@ export const openFailureWords = {
   unavailable:
     'The browser keeps nothing for this page, perhaps because the window is a private one. What you write is lost when you leave; export it before.',
 } as const satisfies Record<StoreFailure, string>;
-
-/** "1 file", "5,000 files". */
-export const counted = (count: number, what: string): string => `${count.toLocaleString('en')} ${what}${count === 1 ? '' : 's'}`;
 
 /** What the next start says of an import that was cut off. */
 export const unfinishedWords = (from: string, planned: number, missing: number): string =>
