@@ -31,6 +31,7 @@ const STANDING: readonly (readonly [View, string])[] = [
   ['dyestuffs', 'Dyestuffs'],
   ['palette', 'Palette'],
   ['who-had-what', 'Who had what'],
+  ['notebook', 'Notebook'],
 ];
 
 /** What the page asks when it is opened without an address. */
@@ -44,6 +45,8 @@ const LATER: Partial<Record<View, () => Promise<unknown>>> = {
   palette: () =>
     Promise.all([import('../palette/tg-palette.ts'), import('../palette/tg-kept-palette.ts'), import('../compare/tg-compare.ts')]),
   dyestuffs: () => import('../dyestuff/tg-dyestuffs.ts'),
+  notebook: () =>
+    Promise.all([import('../notebook/tg-notebook.ts'), import('../read-in/tg-read-in.ts'), import('../take-out/tg-take-out.ts')]),
   'who-had-what': () => import('../who-had-what/tg-who-had-what.ts'),
 };
 
@@ -153,12 +156,16 @@ export class TgApp extends LitElement {
         ></tg-who-had-what>`;
       }
       case 'notebook':
-        void import('../read-in/tg-read-in.ts');
-        void import('../take-out/tg-take-out.ts');
-        return html`<tg-read-in></tg-read-in><tg-take-out></tg-take-out>`;
+        return html`<tg-notebook .engine=${this.engine} .note=${id} .settings=${settings} .version=${this.version}>
+          <div slot="ways-in"><tg-read-in></tg-read-in><tg-take-out></tg-take-out></div>
+        </tg-notebook>`;
       case 'dyestuffs':
         return html`<tg-dyestuffs .engine=${this.engine} .dyestuff=${id} .version=${this.version}></tg-dyestuffs>`;
       default:
+        if (id === 'laboratory') {
+          void import('../laboratory/tg-laboratory.ts');
+          return html`<tg-laboratory .engine=${this.engine} .version=${this.version}></tg-laboratory>`;
+        }
         if (id === 'table') {
           void import('../table/tg-table.ts');
           return html`<tg-table
