@@ -36,7 +36,7 @@ async function aForm(text: string): Promise<Open> {
   await engine.open(Object.entries(aWorld).map(([path, words]) => ({ path, bytes: new TextEncoder().encode(words) })));
   let draft = openDraft('a.md', text);
   const form = Object.assign(document.createElement('tg-note-form'), { engine, text, choices: await engine.writingChoices() });
-  form.addEventListener('tg-draft-edit', async ({ detail }) => {
+  form.addEventListener('tg-draft-edit', ({ detail }) => {
     const result =
       detail.is === 'text'
         ? { ok: true as const, value: withText(draft, detail.text, detail.label) }
@@ -46,7 +46,7 @@ async function aForm(text: string): Promise<Open> {
     if (!result.ok) return;
     draft = result.value;
     form.text = draft.text;
-    form.problems = await engine.checkText('a.md', draft.text);
+    void engine.checkText('a.md', draft.text).then((problems) => (form.problems = problems));
   });
   document.body.append(form);
   await form.updateComplete;

@@ -39,7 +39,7 @@ export class TgDrawer extends LitElement {
         color: inherit;
         text-underline-offset: 0.2em;
       }
-      a[aria-current] {
+      a[aria-current='true'] {
         font-weight: 700;
         text-decoration-thickness: 2px;
       }
@@ -130,7 +130,7 @@ export class TgDrawer extends LitElement {
     const pulled = this.cards?.find(({ key }) => key === this.card);
     return html`<p class="by">
         <span id="by">All notes by</span>
-        ${DRAWERS.map((by) => html`<a href=${`#/notebook?by=${by}`} aria-current=${by === this.by ? 'true' : nothing}>${TITLES[by]}</a>`)}
+        ${DRAWERS.map((by) => html`<a href=${`#/notebook?by=${by}`} aria-current=${by === this.by ? 'true' : 'false'}>${TITLES[by]}</a>`)}
       </p>
       ${this.card === '' ? this.#cards() : this.#pulled(pulled)}`;
   }

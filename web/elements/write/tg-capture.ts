@@ -113,18 +113,11 @@ export class TgCapture extends LitElement {
       </div>
       <div class="field">
         <label for="words">Words</label>
-        <textarea id="words" spellcheck="true" .value=${this.words} @input=${(event: Event) => (this.words = valueOf(event))}></textarea>
+        <textarea id="words" spellcheck="true" .value=${this.words} @input=${this.#worded}></textarea>
       </div>
       <div class="field">
         <label for="source">Where it is from</label>
-        <input
-          id="source"
-          type="text"
-          list="sources"
-          aria-describedby="source-hint"
-          .value=${this.source}
-          @input=${(event: Event) => (this.source = valueOf(event))}
-        />
+        <input id="source" type="text" list="sources" aria-describedby="source-hint" .value=${this.source} @input=${this.#sourced} />
         <p class="hint" id="source-hint">A key of the bibliography with a page, or words: the label in room 4.</p>
         <datalist id="sources">${this.choices?.sources.map(({ value, label }) => html`<option value=${value}>${label}</option>`)}</datalist>
       </div>
@@ -139,6 +132,14 @@ export class TgCapture extends LitElement {
   #open(event: Event) {
     // The label opens the picker by itself; the frame around it does the same.
     if (event.target === event.currentTarget) this.renderRoot.querySelector<HTMLInputElement>('#photo')?.click();
+  }
+
+  #worded(event: Event) {
+    this.words = valueOf(event);
+  }
+
+  #sourced(event: Event) {
+    this.source = valueOf(event);
   }
 
   #photographed(event: Event) {

@@ -69,7 +69,7 @@ export class TgNoteForm extends LitElement {
 
   readonly #readings = new DateReadings(this, (text) => this.engine?.readDate(text));
   /** The completion lists that the fields drawn ask for. */
-  #lists = new Map<string, readonly Completion[]>();
+  readonly #lists = new Map<string, readonly Completion[]>();
 
   override render() {
     const view = formView(this.text);
@@ -78,7 +78,7 @@ export class TgNoteForm extends LitElement {
         The front matter cannot be read as it stands, so no form can be made of it. Mend it in the text: nothing is lost.
       </p>`;
     const problems = placedProblems(view, this.problems);
-    this.#lists = new Map();
+    this.#lists.clear();
     return html`<form class="form" @submit=${(event: Event) => event.preventDefault()} autocomplete="off">
       ${this.#kind(view)} ${problems.others.map((problem) => this.#fault(problem))}
       <div class="form" part="own">${view.own.map((field) => this.#field(field, problems))}</div>
@@ -174,7 +174,7 @@ export class TgNoteForm extends LitElement {
     return html`<input
       id=${id}
       type="text"
-      list=${list ?? nothing}
+      list=${list ?? ''}
       inputmode=${field.is === 'number' ? 'decimal' : nothing}
       spellcheck=${field.is === 'text' ? 'true' : 'false'}
       aria-label=${label ?? nothing}

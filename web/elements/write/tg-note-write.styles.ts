@@ -59,7 +59,7 @@ export const styles = css`
     color: inherit;
     text-underline-offset: 0.2em;
   }
-  a[aria-current] {
+  a[aria-current='true'] {
     font-weight: 700;
     text-decoration-thickness: 2px;
   }

@@ -176,7 +176,7 @@ export class TgNoteWrite extends LitElement {
       <button type="button" ?disabled=${draft.past.length === 0} @click=${() => this.#use(undone(draft))}>Step back</button>
       <button type="button" ?disabled=${draft.future.length === 0} @click=${() => this.#use(redone(draft))}>Step forward</button>
       ${MODES.map(
-        ([mode, word]) => html`<a href=${this.#addressOf(mode)} aria-current=${this.mode === mode ? 'true' : nothing}>${word}</a>`,
+        ([mode, word]) => html`<a href=${this.#addressOf(mode)} aria-current=${this.mode === mode ? 'true' : 'false'}>${word}</a>`,
       )}
       ${draft.isNew ? nothing : html`<a href=${noteAddress(this.note)}>Read</a>`}
       <span class="state" role="status">${this.busy ? 'Saving.' : this.said !== '' ? this.said : dirty ? 'Not saved yet.' : ''}</span>

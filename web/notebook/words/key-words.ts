@@ -1,5 +1,4 @@
 import type { COMMON_KEYS, KIND_KEYS } from '../../domain/note/note-keys.ts';
-import type { NoteKind } from '../../domain/note/note.ts';
 
 /** What a form calls a key, and what may help whoever fills it in. */
 export interface KeyWords {
@@ -164,7 +163,7 @@ export const hasKeyWords = (key: string): boolean => known.has(key);
  *
  * @param owner the kind of the note, or the key that holds the group.
  */
-export function keyWords(key: string, owner: NoteKind | string = ''): KeyWords {
+export function keyWords(key: string, owner = ''): KeyWords {
   const words = keptNarrow(`${owner} ${key}`) ?? known.get(key);
   return words ?? { label: key.charAt(0).toUpperCase() + key.slice(1).replaceAll('-', ' ') };
 }
