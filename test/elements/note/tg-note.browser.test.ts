@@ -42,7 +42,7 @@ describe('tg-note', () => {
     await expect.element(page.getByRole('heading', { level: 1, name: 'Madder' })).toBeVisible();
     const latin = page.getByText('Rubia tinctorum').element();
     expect(getComputedStyle(latin).fontStyle).toBe('italic');
-    await expect.element(page.getByText(/came as dyestuff/)).toBeVisible();
+    await expect.element(page.getByText(/was imported/)).toBeVisible();
   });
 
   test('a keyboard reaches the note a link leads to, and links to the web tell nobody where from', async () => {
