@@ -11,7 +11,7 @@ import { aFolder, type MadeFolder } from '../helpers/a-folder.ts';
 import { type Ran, runCommand } from '../helpers/run-command.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
-const NOTES = {
+const NOTES: Readonly<Record<string, string>> = {
   ...aWorld,
   'mordants/alum.md': aNote('kind: mordant\ntitle: Alum\neveryday: true'),
   'dyestuffs/madder.md': aDyestuff(
@@ -331,7 +331,7 @@ describe('check', () => {
 
   test('names the recipes that hang on a material nobody recorded', async () => {
     const made = await aFolder({
-      'fibres/wool.md': NOTES['fibres/wool.md'],
+      'fibres/wool.md': aWorld['fibres/wool.md'] ?? '',
       'recipes/one.md': aNote('kind: recipe\nfibre: wool\ningredients: [{what: moonwort, role: dye}]\nsource: x'),
     });
     const { out } = await runCommand(check, made.path);
