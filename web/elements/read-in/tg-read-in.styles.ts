@@ -44,7 +44,6 @@ export const styles = css`
   }
   progress {
     inline-size: 100%;
-    accent-color: var(--tg-ink);
   }
   ul {
     padding-inline-start: var(--tg-space-5);
