@@ -63,7 +63,7 @@ describe('tg-note-form', () => {
 
   test('a claim is a row: its date says how it reads while it is typed', async () => {
     const { draft } = await aForm(MADDER);
-    await page.getByText('England, c. 1290, came as dyestuff').click();
+    await page.getByText('England, c. 1290, was imported').click();
     const when = page.getByLabelText('When');
     await userEvent.fill(when, 'late 13th century');
     await expect.element(page.getByText('Read as 1268–1300.')).toBeVisible();
@@ -73,7 +73,7 @@ describe('tg-note-form', () => {
 
   test('a date that cannot be read is told in its place', async () => {
     await aForm(MADDER);
-    await page.getByText('England, c. 1290, came as dyestuff').click();
+    await page.getByText('England, c. 1290, was imported').click();
     await userEvent.fill(page.getByLabelText('When'), 'some day');
     await userEvent.tab();
     await expect.element(page.getByText(/“some day” is no date/)).toBeVisible();
@@ -119,7 +119,7 @@ describe('tg-note-form', () => {
 
   test('references complete from the notebook', async () => {
     const { form } = await aForm(MADDER);
-    await page.getByText('England, c. 1290, came as dyestuff').click();
+    await page.getByText('England, c. 1290, was imported').click();
     const input = page.getByLabelText('Place', { exact: true }).element() as HTMLInputElement;
     const list = form.renderRoot.querySelector(`#${input.getAttribute('list')}`);
     expect([...(list?.querySelectorAll('option') ?? [])].map((option) => `${option.value} ${option.textContent}`)).toContain('york York');
@@ -148,7 +148,7 @@ describe('tg-note-form', () => {
   test('a form with open rows passes axe in the evening view', async () => {
     document.documentElement.style.colorScheme = 'dark';
     const { form } = await aForm(MADDER);
-    await page.getByText('England, c. 1290, came as dyestuff').click();
+    await page.getByText('England, c. 1290, was imported').click();
     expect(await axeFaults(form)).toEqual([]);
     document.documentElement.style.colorScheme = '';
   });
@@ -156,7 +156,7 @@ describe('tg-note-form', () => {
   test('on a phone nothing is wider than the page', async () => {
     await page.viewport(360, 740);
     await aForm(MADDER);
-    await page.getByText('England, c. 1290, came as dyestuff').click();
+    await page.getByText('England, c. 1290, was imported').click();
     expect(document.documentElement.scrollWidth).toBeLessThanOrEqual(360);
   });
 });

@@ -9,7 +9,7 @@ import { classWords, knownByWords, placeWords, statusWords } from './verdict-wor
 
 /** One claim as a reader meets it: each part a piece of plain text. */
 export interface ClaimLine {
-  /** "Madder came as dyestuff". */
+  /** "Madder was imported". */
   readonly says: string;
   /** "England". */
   readonly region: string;

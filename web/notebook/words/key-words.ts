@@ -215,7 +215,7 @@ const CHOICES: Readonly<Record<string, string>> = {
   wild: 'grew wild',
   grown: 'was grown',
   made: 'was made',
-  imported: 'came as dyestuff',
+  imported: 'was imported',
   'cloth-only': 'came only as cloth',
   absent: 'was absent',
   analysis: 'dye analysis',
