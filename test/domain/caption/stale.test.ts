@@ -77,6 +77,12 @@ describe('staleness', () => {
     ).toEqual([]);
   });
 
+  test('a caption may say its place and date as people write them', () => {
+    const written = { ...caption, region: 'Albion', when: '1370' };
+    expect(staleness(before.base, written, today)).toEqual([]);
+    expect(staleness(before.base, { ...written, when: 'c. 1370' }, { ...today, when: '1345–1395, core 1370' })).toEqual([]);
+  });
+
   test('a period that means other years is one', () => {
     const row = GROWN.replace('1300–1880', 'boom');
     const old = aNotebook(base(row, FOUND));

@@ -69,7 +69,7 @@ const ENGLISH_ONLY: readonly CaptionFault[] = ['no-source-word', 'not-said-moder
 const YEAR =
   /(?<![\d-])\d{3,4}(?:s\b|(?:[–/]\d{1,4})?)(?![\d-])|\b\d{1,2}(?:st|nd|rd|th)[ -]century\b|\b\d{1,2}\. Jahrhundert|\b[IVX]+e siècle/giu;
 const SOURCE_WORD =
-  /\b(?:analys[ei]s|accounts?|records?|recorded|texts?|recipes?|laws?|books?|letters?|trade|tolls?|wills?|inventor(?:y|ies)|pictures?|paintings?|finds?|found|remains|excavat\w+|surviv\w+|sources?|notes?|wr(?:ote|itten)|practice|names? it)\b/i;
+  /\b(?:analys[ei]s|accounts?|records?|recorded|texts?|recipes?|laws?|books?|letters?|trade|tolls?|wills?|inventor(?:y|ies)|pictures?|paintings?|finds?|found|remains|excavat\w+|surviv\w+|sources?|notes?|wr(?:ote|itten)|practice|inference|names? it)\b/i;
 const MODERN = /\b(?:modern|present-day|new) (?:sample|skein|cloth|piece|swatch|copy|dyeing)\b|\breplica\b/i;
 const UNCERTAIN =
   /\b(?:not (?:known|certain|sure|recorded|proven|clear)|unknown|uncertain|perhaps|probably|possibly|likely|unlikely|doubt\w*|disagree\w*|no such|no (?:cloth|textile|text|find|record|note)|nobody (?:wrote|recorded)|may|might|cannot (?:say|tell)|we do not|we keep no|only (?:in|as)|guess|approximate(?:ly)?|about how|silent)\b/i;

@@ -78,17 +78,19 @@ export function fingerprintAt(base: EvidenceBase, { note: id, nth }: BackingAddr
   return claim && fingerprintOfClaim(base, claim);
 }
 
-/** What a caption kept of a claim. */
-export const keptFingerprint = (bound: BoundClaim): Fingerprint =>
-  filled({
+/** What a caption kept of a claim; a date that somebody wrote by hand counts by what it means. */
+export function keptFingerprint(base: EvidenceBase, bound: BoundClaim): Fingerprint {
+  const span = bound.when === undefined ? undefined : base.spanOfText(bound.when);
+  return filled({
     material: bound.material ?? '',
     status: bound.status ?? '',
     region: bound.region ?? '',
-    when: bound.when ?? '',
+    when: span ? formatSpan(span) : (bound.when ?? ''),
     knownBy: bound.knownBy ?? '',
     sure: bound.sure ?? '',
     source: bound.source ?? '',
   });
+}
 
 /** A binding as it is written into a display note: the address, the words that rest on it, and how it stands now. */
 export function bindingOf(base: EvidenceBase, address: BackingAddress, says: string): Readonly<Record<string, string>> | undefined {

@@ -1,4 +1,5 @@
 import type { EvidenceBase } from '../claim/evidence-base.ts';
+import { formatSpan } from '../date/format-date.ts';
 import type { BoundClaim, DisplayCaption } from '../note/display-record.ts';
 import {
   backingAddress,
@@ -36,7 +37,7 @@ export function staleness(base: EvidenceBase, caption: DisplayCaption, today: Ca
     ...(['region', 'when'] as const).flatMap((part): CaptionChange[] => {
       const was = caption[part];
       const now = today[part] ?? '';
-      return was === undefined || was === now ? [] : [{ kind: 'question-changed', part, was, now }];
+      return was === undefined || was === now || readingOf(base, part, was) === now ? [] : [{ kind: 'question-changed', part, was, now }];
     }),
     ...(caption.verdict === undefined || caption.verdict === (today.verdict ?? '')
       ? []
@@ -44,8 +45,14 @@ export function staleness(base: EvidenceBase, caption: DisplayCaption, today: Ca
   ];
 }
 
+/** A date as people write it, by what it means; a place by its id. */
+const readingOf = (base: EvidenceBase, part: 'region' | 'when', text: string): string => {
+  const span = part === 'when' ? base.spanOfText(text) : undefined;
+  return part === 'region' ? (base.regionId(text) ?? text) : span ? formatSpan(span) : text;
+};
+
 function changesOf(base: EvidenceBase, bound: BoundClaim): readonly CaptionChange[] {
-  const kept = keptFingerprint(bound);
+  const kept = keptFingerprint(base, bound);
   const now = nearestFingerprint(base, bound.claim, kept);
   if (!now) return [{ kind: 'claim-gone', claim: bound.claim, was: kept }];
   return differing(kept, now).map((part) => ({

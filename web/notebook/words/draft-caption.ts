@@ -97,10 +97,10 @@ function recordSentence(base: EvidenceBase, { judgement, region, when }: DraftFr
     weakest[0] ??
     told.find(({ material }) => material.role === 'dye') ??
     told[0];
-  if (!one) return { text: `In ${place}, ${when}, it was everyday cloth; we keep no record of it.`, on: [] };
+  if (!one) return { text: `${where(place)}, ${when}, it was everyday cloth; we keep no record of it.`, on: [] };
   const witness = judgement.witnesses[0];
   if (witness && judgement.verdict === 'attested') {
-    const says = `In ${place}, ${when}, such a dyeing is recorded: ${titleOf(base, witness.note)}`;
+    const says = `${where(place)}, ${when}, such a dyeing is recorded: ${titleOf(base, witness.note)}`;
     const claim = one.carriedBy.find(({ placed }) => placed.claim.note === witness.note)?.placed.claim;
     return { text: `${says}.`, on: [{ says, note: witness.note, ...(claim ? { nth: claim.nth } : {}) }] };
   }
@@ -122,7 +122,7 @@ function standingStatement(base: EvidenceBase, one: JudgedMaterial, place: strin
     case 'imported':
     case 'cloth-only':
     case 'on-cloth':
-      return bound(`In ${place}, ${when}, ${name} ${statusWords[status]} (${howAndWhen(claim)})`, claim);
+      return bound(`${where(place)}, ${when}, ${name} ${statusWords[status]} (${howAndWhen(claim)})`, claim);
     case 'contested':
       return bound(
         `For ${place}, ${when}, one source says that ${name} ${statusWords[status]} (${howAndWhen(claim)}), another denies it${against ? ` (${howAndWhen(against)})` : ''}`,
@@ -130,7 +130,12 @@ function standingStatement(base: EvidenceBase, one: JudgedMaterial, place: strin
         ...(against && against !== claim ? [against] : []),
       );
     case 'absent':
-      return bound(`In ${place}, ${when}, ${name} was not to be had (${howAndWhen(claim)})`, claim);
+      return bound(`${where(place)}, ${when}, ${name} was not to be had (${howAndWhen(claim)})`, claim);
+    case 'perhaps':
+      return bound(
+        `${where(place)}, ${when}, ${claim.placed.claim.sure === 'yes' ? 'it seems' : claim.placed.claim.sure === 'likely' ? 'it is likely' : 'it is possible'} that ${name} ${statusWords[status]} (${howAndWhen(claim)})`,
+        claim,
+      );
     default:
       return bound(
         `For ${place}, ${when}, the nearest record of ${name} is from ${placeInSentence(base, claim.placed.region)} (${howAndWhen(claim)})`,
@@ -139,9 +144,9 @@ function standingStatement(base: EvidenceBase, one: JudgedMaterial, place: strin
   }
 }
 
-/** "trade record, 1301–1500"; a claim in doubt says so. */
+/** "trade record, 1301–1500". */
 function howAndWhen({ placed: { claim, span } }: JudgedClaim): string {
-  const parts = [claim.knownBy && knownByWords[claim.knownBy], yearsOf(span), claim.sure === 'yes' ? undefined : claim.sure];
+  const parts = [claim.knownBy && knownByWords[claim.knownBy], yearsOf(span)];
   return parts.filter((part) => part !== undefined).join(', ');
 }
 
@@ -162,7 +167,7 @@ function doubtSentence({ judgement: { verdict, dyeingPlaceUnknown, route } }: Dr
     case 'feasible':
       return say('All that it needs was to hand, but no such cloth is recorded.');
     case 'plausible':
-      return say('It comes near and is likely, but it is not certain.');
+      return say('That comes near, but it is not certain.');
     case 'disputed':
       return say('The sources disagree; both are kept.');
     case 'unsupported':
@@ -183,6 +188,9 @@ function sampleSentence(base: EvidenceBase, { judgement, sample }: DraftFrom): S
   const says = `${year === undefined ? 'dyed' : `dyed ${year}`}${swaps === '' ? '' : ` with ${swaps}`}`;
   return { text: `Modern sample, ${says}.`, on: [{ says, note: sample.trial }] };
 }
+
+/** "In the Hanse towns", "On the Baltic shore". */
+const where = (place: string): string => `${/(?:shore|coast)$/i.test(place) ? 'On' : 'In'} ${place}`;
 
 /** A region's title inside a sentence: lands, towns and shores take their article. */
 export function placeInSentence(base: EvidenceBase, region: string): string {
