@@ -3,9 +3,10 @@ import { check } from './commands/check.ts';
 import { date } from './commands/date.ts';
 import { find } from './commands/find.ts';
 import { palette } from './commands/palette.ts';
+import { scale } from './commands/scale.ts';
 import type { Command } from './commands/command.ts';
 
-const COMMANDS: Readonly<Record<string, Command>> = { check, ask, palette, find, date };
+const COMMANDS: Readonly<Record<string, Command>> = { check, ask, palette, find, date, scale };
 
 const USAGE = `Usage:
   tenterground check    FOLDER [--json]
@@ -16,12 +17,14 @@ const USAGE = `Usage:
                         [--dyed-here] [--json]
   tenterground find     FOLDER WORDS… | --dye ID [--json]
   tenterground date     "WORDS" [--json]
+  tenterground scale    FOLDER RECIPE --fibre-mass 250g [--json]
 
 check    what is wrong in the notes: file, line, and what to write instead
 ask      is this colour, or this dyestuff, plausible there and then?
 palette  every colour the notes can stand behind there and then
 find     notes that name a dyestuff by any of its names, or that hold the words
 date     how a date is read
+scale    a recipe worked out for a mass of fibre
 
 A colour is a hex or CSS colour, L,a,b, a colour-word of the notes, a recipe
 or a trial. A date is EDTF, or as people write ("c. 1370", "late 9th century"),
