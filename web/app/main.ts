@@ -3,9 +3,11 @@ import { TgNotices } from '../elements/notices/tg-notices.ts';
 import type { NotebookFile } from '../notebook/notebook.ts';
 import { openFailureWords, unfinishedWords } from '../notebook/words/import-words.ts';
 import { updateWords } from '../notebook/words/update-words.ts';
+import searchAddress from '../search/worker/entry.ts?worker&url';
 import { askToPersist } from '../store/storage-room.ts';
 import { engineOver } from './engine-wire.ts';
 import engineAddress from './engine-worker.ts?worker&url';
+import { answerFinding, SearchingFinder } from './finding.ts';
 import { NoticeBoard } from './notice-board.ts';
 import { keepOffline, lookForUpdates } from './offline/offline.ts';
 import { registerServiceWorker, startWorker } from './scripts-policy.ts';
@@ -48,11 +50,19 @@ async function open(app: TgApp, board: NoticeBoard): Promise<void> {
     event.respondWith(takeOut(keeper, event.detail, new Date().toLocaleDateString('sv')));
   });
   answerWriting(app, keeper);
+  const finder = new SearchingFinder(engine, () => startWorker(searchAddress));
+  answerFinding(app, finder);
   keeper.subscribe((event) => {
     if (event.type === 'ended') board.post({ id: 'failure', text: openFailureWords[event.reason] });
-    else if (event.type === 'changed') void show();
-    // Asked only now: some browsers ask their reader, who by now has something to keep.
-    else void askToPersist();
+    else if (event.type === 'changed') {
+      void finder.follow(event.paths);
+      void show();
+    } else {
+      // What was shown until now may have made room for another notebook.
+      void finder.forget();
+      // Asked only now: some browsers ask their reader, who by now has something to keep.
+      void askToPersist();
+    }
   });
 }
 

@@ -1,3 +1,9 @@
+import type { CaptionDraft } from './words/draft-caption.ts';
+import type { DisplayView } from './views/display-view.ts';
+import type { DossierView } from './views/dossier-view.ts';
+import type { DueItem } from './views/due-list-view.ts';
+import type { EvidenceSheetView } from './views/evidence-sheet-view.ts';
+import type { LightPlanView, TypedLight } from './views/light-plan-view.ts';
 import type { CompareOrProblems } from './views/compare-view.ts';
 import type { TableOrProblems, TypedTable } from './views/table-view.ts';
 import type { TypedChart } from './typed-chart.ts';
@@ -13,6 +19,9 @@ import type { KeptPaletteView } from './views/kept-palette-view.ts';
 import type { NamedNoteView } from './views/naming-view.ts';
 import type { NoteView } from './views/note-view.ts';
 import type { DrawerBy, DrawerCard, DrawerNote } from './views/drawer-view.ts';
+import type { NoteDocument } from '../domain/note/note-document.ts';
+import type { TextHit, TypedFinding } from './ports-finding.ts';
+import type { FoundView } from './views/found-view.ts';
 import type { ProblemView } from './views/problem-view.ts';
 import type { WritingChoices } from './views/writing-choices.ts';
 import type { DraftNote } from './lab-note.ts';
@@ -68,6 +77,12 @@ export interface Engine {
   checkText(path: string, text: string): Promise<readonly ProblemView[]>;
   /** What a form can complete from. */
   writingChoices(): Promise<WritingChoices>;
+  /** Every note as the full-text index takes it; of files that are gone nothing. All of them when no paths are given. */
+  documents(paths?: readonly string[]): Promise<readonly NoteDocument[]>;
+  /** Paths of every note. */
+  notePaths(): Promise<readonly string[]>;
+  /** The notes that answer a sentence, out of what the full text found. */
+  found(typed: TypedFinding, hits: readonly TextHit[]): Promise<FoundView>;
   /** The guide cards of the drawer, sorted by kind, dyestuff, place or date. */
   drawer(by: DrawerBy): Promise<readonly DrawerCard[]>;
   /** The notes behind one of them. */
@@ -78,6 +93,18 @@ export interface Engine {
   labDraft(report: TypedLab, dyes: readonly string[]): Promise<DraftNote | undefined>;
   /** How a date reads, in words; undefined when it cannot be read. */
   readDate(text: string): Promise<string | undefined>;
+  displays(): Promise<readonly { readonly id: string; readonly title: string }[]>;
+  /** A display, laid out and weighed; undefined when there is none of that id. */
+  display(id: string): Promise<DisplayView | undefined>;
+  /** A first caption for one colour of a display. */
+  captionDraft(id: string, what: string): Promise<CaptionDraft | undefined>;
+  /** Everything behind one colour of a display. */
+  evidenceSheet(id: string, what: string): Promise<EvidenceSheetView | undefined>;
+  dossier(id: string): Promise<DossierView | undefined>;
+  /** @param now UTC, ISO 8601. */
+  lightPlan(id: string, typed: TypedLight, now: string): Promise<LightPlanView | undefined>;
+  /** What is due over all displays and notes. @param now UTC, ISO 8601. */
+  dueList(now: string): Promise<readonly DueItem[]>;
 }
 
 /** Every method of the engine, for whoever passes calls on. */
@@ -106,9 +133,19 @@ export const ENGINE_METHODS = Object.keys({
   noteText: true,
   checkText: true,
   writingChoices: true,
+  documents: true,
+  notePaths: true,
+  found: true,
   drawer: true,
   drawerNotes: true,
   laboratory: true,
   labDraft: true,
   readDate: true,
+  displays: true,
+  display: true,
+  captionDraft: true,
+  evidenceSheet: true,
+  dossier: true,
+  lightPlan: true,
+  dueList: true,
 } satisfies Record<keyof Engine, true>) as readonly (keyof Engine)[];

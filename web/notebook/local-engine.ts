@@ -1,3 +1,10 @@
+import type { CaptionDraft } from './words/draft-caption.ts';
+import { displayNotes } from './shown-colours.ts';
+import { captionDraft, type DisplayView, displayView } from './views/display-view.ts';
+import { type DossierView, dossierView } from './views/dossier-view.ts';
+import { type DueItem, dueListView } from './views/due-list-view.ts';
+import { type EvidenceSheetView, evidenceSheetView } from './views/evidence-sheet-view.ts';
+import { type LightPlanView, lightPlanView, type TypedLight } from './views/light-plan-view.ts';
 import { type CompareOrProblems, compareView } from './views/compare-view.ts';
 import { type TableOrProblems, tableView, type TypedTable } from './views/table-view.ts';
 import type { TypedChart } from './typed-chart.ts';
@@ -16,6 +23,9 @@ import { type NoteText, noteText } from './note-text.ts';
 import { type ProblemView, problemViews } from './views/problem-view.ts';
 import { type WritingChoices, writingChoices } from './views/writing-choices.ts';
 import { type DrawerBy, type DrawerCard, type DrawerNote, drawerNotes, drawerView } from './views/drawer-view.ts';
+import { type NoteDocument, noteDocument } from '../domain/note/note-document.ts';
+import type { TextHit, TypedFinding } from './ports-finding.ts';
+import { type FoundView, foundView } from './views/found-view.ts';
 import { type NoteView, noteView } from './views/note-view.ts';
 import { behindCloth } from './views/behind-cloth.ts';
 import { type DraftNote, labNote } from './lab-note.ts';
@@ -134,6 +144,20 @@ export class LocalEngine implements Engine {
     return Promise.resolve(writingChoices(this.#notebook));
   }
 
+  documents(paths?: readonly string[]): Promise<readonly NoteDocument[]> {
+    const { base } = this.#notebook;
+    const notes = paths ? paths.flatMap((path) => base.noteIn(path) ?? []) : [...base.notes()];
+    return Promise.resolve(notes.map(noteDocument));
+  }
+
+  notePaths(): Promise<readonly string[]> {
+    return Promise.resolve([...this.#notebook.base.notes()].map(({ file }) => file));
+  }
+
+  found(typed: TypedFinding, hits: readonly TextHit[]): Promise<FoundView> {
+    return Promise.resolve(foundView(this.#notebook, typed, hits));
+  }
+
   drawer(by: DrawerBy): Promise<readonly DrawerCard[]> {
     return Promise.resolve(drawerView(this.#notebook, by));
   }
@@ -154,5 +178,33 @@ export class LocalEngine implements Engine {
   readDate(text: string): Promise<string | undefined> {
     const span = this.#notebook.base.spanOfText(text) ?? parseDate(text).span;
     return Promise.resolve(span && formatSpan(span));
+  }
+
+  displays(): Promise<readonly { readonly id: string; readonly title: string }[]> {
+    return Promise.resolve(displayNotes(this.#notebook));
+  }
+
+  display(id: string): Promise<DisplayView | undefined> {
+    return Promise.resolve(displayView(this.#notebook, id));
+  }
+
+  captionDraft(id: string, what: string): Promise<CaptionDraft | undefined> {
+    return Promise.resolve(captionDraft(this.#notebook, id, what));
+  }
+
+  evidenceSheet(id: string, what: string): Promise<EvidenceSheetView | undefined> {
+    return Promise.resolve(evidenceSheetView(this.#notebook, id, what));
+  }
+
+  dossier(id: string): Promise<DossierView | undefined> {
+    return Promise.resolve(dossierView(this.#notebook, id));
+  }
+
+  lightPlan(id: string, typed: TypedLight, now: string): Promise<LightPlanView | undefined> {
+    return Promise.resolve(lightPlanView(this.#notebook, id, typed, now));
+  }
+
+  dueList(now: string): Promise<readonly DueItem[]> {
+    return Promise.resolve(dueListView(this.#notebook, now));
   }
 }

@@ -16,7 +16,8 @@ export type NotebookPlace =
   | { readonly is: 'choose' }
   | { readonly is: 'new'; readonly kind: NoteKind; readonly mode: WriteMode }
   | { readonly is: 'copy'; readonly of: string; readonly mode: WriteMode }
-  | { readonly is: 'capture' };
+  | { readonly is: 'capture' }
+  | { readonly is: 'find' };
 
 const MODES: readonly WriteMode[] = ['form', 'text', 'both'];
 
@@ -33,6 +34,7 @@ export function notebookPlace(id: string | undefined, settings: Readonly<Record<
     return { is: 'write', id, mode, ...place };
   }
   if (settings['capture'] !== undefined) return { is: 'capture' };
+  if (settings['find'] !== undefined) return { is: 'find' };
   const wanted = settings['new'];
   if (wanted === 'copy' && settings['of'] !== undefined) return { is: 'copy', of: settings['of'], mode };
   if (wanted !== undefined) {

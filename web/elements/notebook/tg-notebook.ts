@@ -114,6 +114,7 @@ export class TgNotebook extends LitElement {
     const { is } = this.#place;
     if (is === 'write' || is === 'new' || is === 'copy') void import('../write/tg-note-write.ts');
     if (is === 'versions') void import('../write/tg-note-versions.ts');
+    if (is === 'find') void import('../finding/tg-find.ts');
     if (is === 'capture') void import('../write/tg-capture.ts');
     if (this.#place.is === 'copy' && this.engine && !(before.is === 'copy' && before.of === this.#place.of && this.original)) {
       this.original = undefined;
@@ -155,11 +156,17 @@ export class TgNotebook extends LitElement {
         return html`<tg-note-versions .engine=${engine} .note=${place.id} .version=${version}></tg-note-versions>`;
       case 'capture':
         return html`<tg-capture .engine=${engine}></tg-capture>`;
+      case 'find':
+        return html`<p class="ways"><a href="#/notebook">The drawer</a><a href="#/notebook?new=note">A new note</a></p>
+          <tg-find .engine=${engine} .settings=${this.settings} .version=${version}></tg-find>`;
       case 'choose':
         return html`<tg-new-note></tg-new-note>`;
       case 'drawer':
         return html`<h1>Notebook</h1>
-          <p class="ways"><a href="#/notebook?new=note">A new note</a><a href="#/notebook?capture=1">Catch it, with a photo</a></p>
+          <p class="ways">
+            <a href="#/notebook?find=">Find notes</a><a href="#/notebook?new=note">A new note</a
+            ><a href="#/notebook?capture=1">Catch it, with a photo</a>
+          </p>
           <tg-drawer .engine=${engine} .by=${place.by} .card=${place.card} .version=${version}></tg-drawer>
           <slot name="ways-in"></slot>`;
     }

@@ -36,6 +36,9 @@ export interface TextEditor {
   destroy(): void;
 }
 
+/** Pixels kept free above and below the caret (our choice: the bar of the page, wrapped on a phone). */
+const BAR_HEIGHT = 120;
+
 /** Marks a change that follows the text and is not to be told again. */
 const following = Annotation.define<boolean>();
 
@@ -102,6 +105,8 @@ export function mountTextEditor({ parent, root, text, readOnly, changed, complet
     bracketMatching(),
     highlightActiveLine(),
     EditorView.lineWrapping,
+    // What stands over the page while it is scrolled must not cover the caret.
+    EditorView.scrollMargins.of(() => ({ top: BAR_HEIGHT, bottom: BAR_HEIGHT })),
     EditorState.readOnly.of(readOnly),
     yamlFrontmatter({ content: markdown() }),
     syntaxHighlighting(greys),

@@ -133,10 +133,12 @@ const centuryOf = (year: number): number => Math.floor((year - 1) / 100) * 100 +
 function titleOfCard(base: EvidenceBase, by: DrawerBy, key: string): string {
   if (key === NOWHERE) return by === 'date' ? 'No date' : 'No place';
   if (by === 'kind') return kindWords[key as NoteKind].many;
-  if (by !== 'date') return titleOf(base, key);
+  if (by !== 'date') return capital(titleOf(base, key));
   const start = Number(key);
   return start > 0 ? `${ordinal((start + 99) / 100)} century` : `${ordinal((1 - start) / 100)} century BC`;
 }
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 function ordinal(n: number): string {
   const tail = n % 100 >= 11 && n % 100 <= 13 ? 'th' : ({ 1: 'st', 2: 'nd', 3: 'rd' }[n % 10] ?? 'th');
