@@ -1,12 +1,21 @@
 import { autocompletion, type CompletionContext, type CompletionResult, completionKeymap } from '@codemirror/autocomplete';
 import { defaultKeymap, history, historyKeymap } from '@codemirror/commands';
-import { markdown } from '@codemirror/lang-markdown';
+import { deleteMarkupBackward, insertNewlineContinueMarkup, markdownLanguage } from '@codemirror/lang-markdown';
 import { yamlFrontmatter } from '@codemirror/lang-yaml';
 import { bracketMatching, HighlightStyle, syntaxHighlighting } from '@codemirror/language';
 import { forEachDiagnostic, lintKeymap, setDiagnostics } from '@codemirror/lint';
 import { searchKeymap } from '@codemirror/search';
 import { Annotation, EditorState, type Extension, RangeSet, StateField } from '@codemirror/state';
-import { drawSelection, EditorView, gutter, GutterMarker, highlightActiveLine, keymap, lineNumbers } from '@codemirror/view';
+import {
+  drawSelection,
+  EditorView,
+  gutter,
+  GutterMarker,
+  highlightActiveLine,
+  type KeyBinding,
+  keymap,
+  lineNumbers,
+} from '@codemirror/view';
 import { tags } from '@lezer/highlight';
 import { changeBetween, type PlainChange, plainOffset, withChanges, withPlainEndings } from '../../notebook/line-endings.ts';
 import type { ProblemView } from '../../notebook/views/problem-view.ts';
@@ -38,6 +47,12 @@ export interface TextEditor {
 
 /** Pixels kept free above and below the caret (our choice: the bar of the page, wrapped on a phone). */
 const BAR_HEIGHT = 120;
+
+/** Enter goes on with a list or quote, Backspace takes its mark away. */
+const MARKDOWN_KEYS: readonly KeyBinding[] = [
+  { key: 'Enter', run: insertNewlineContinueMarkup },
+  { key: 'Backspace', run: deleteMarkupBackward },
+];
 
 /** Marks a change that follows the text and is not to be told again. */
 const following = Annotation.define<boolean>();
@@ -108,12 +123,13 @@ export function mountTextEditor({ parent, root, text, readOnly, changed, complet
     // What stands over the page while it is scrolled must not cover the caret.
     EditorView.scrollMargins.of(() => ({ top: BAR_HEIGHT, bottom: BAR_HEIGHT })),
     EditorState.readOnly.of(readOnly),
-    yamlFrontmatter({ content: markdown() }),
+    // The bare language: its full support would bring HTML, CSS and JavaScript along.
+    yamlFrontmatter({ content: markdownLanguage }),
     syntaxHighlighting(greys),
     autocompletion({ override: [completionSource(complete)], icons: false, activateOnTyping: true }),
     EditorView.contentAttributes.of({ 'aria-label': 'Text of the note', spellcheck: 'true', autocapitalize: 'sentences' }),
     // Tab leaves the editor, as it leaves every other field.
-    keymap.of([...completionKeymap, ...lintKeymap, ...searchKeymap, ...historyKeymap, ...defaultKeymap]),
+    keymap.of([...completionKeymap, ...MARKDOWN_KEYS, ...lintKeymap, ...searchKeymap, ...historyKeymap, ...defaultKeymap]),
     editorTheme,
     EditorView.updateListener.of((update) => {
       if (!update.docChanged || update.transactions.some((one) => one.annotation(following) === true)) return;
