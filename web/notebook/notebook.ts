@@ -7,8 +7,9 @@ import type { Note, SpectrumRef } from '../domain/note/note.ts';
 import { parseNote } from '../domain/note/parse-note.ts';
 import type { Spectrum } from '../domain/colour/spectrum.ts';
 import { SampleColours } from '../domain/verdict/sample-colours.ts';
-import { type BibliographyEntry, readBibliography } from './bibliography.ts';
+import { type BibliographyEntry, fullBibliography, readBibliography } from './bibliography.ts';
 import { citationKeys } from './bibliography-keys.ts';
+import type { Reference } from './references/reference.ts';
 import { REFERENCE_FILE } from './references/read-references.ts';
 import { SpectralShelf } from './read-spectra.ts';
 
@@ -43,6 +44,7 @@ export class Notebook {
   readonly #elsewhere = new Set<string>();
   readonly #spectra = new SpectralShelf();
   #bibliography: ReadonlyMap<string, BibliographyEntry> | undefined;
+  #references: ReadonlyMap<string, Reference> | undefined;
 
   /** Reads files in; a file with a path already there takes its place. */
   putAll(files: Iterable<NotebookFile>): void {
@@ -55,6 +57,7 @@ export class Notebook {
       this.#others.set(path, bytes);
       this.#elsewhere.delete(path);
       this.#bibliography = undefined;
+      this.#references = undefined;
       this.#spectra.forget(path);
       return undefined;
     }
@@ -75,7 +78,10 @@ export class Notebook {
   /** Takes a file out. */
   remove(path: string): void {
     this.#elsewhere.delete(path);
-    if (this.#others.delete(path)) this.#bibliography = undefined;
+    if (this.#others.delete(path)) {
+      this.#bibliography = undefined;
+      this.#references = undefined;
+    }
     this.#spectra.forget(path);
     this.#read.delete(path);
     this.#readOnly.delete(path);
@@ -135,6 +141,11 @@ export class Notebook {
   /** The sources of the notebook's bibliographies by key. */
   bibliography(): ReadonlyMap<string, BibliographyEntry> {
     return (this.#bibliography ??= readBibliography(this.#bibliographies()));
+  }
+
+  /** The same sources in full, for printing. */
+  references(): ReadonlyMap<string, Reference> {
+    return (this.#references ??= fullBibliography(this.#bibliographies()));
   }
 
   /** Every file that is no note. */

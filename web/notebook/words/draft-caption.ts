@@ -97,7 +97,7 @@ function recordSentence(base: EvidenceBase, { judgement, region, when }: DraftFr
     weakest[0] ??
     told.find(({ material }) => material.role === 'dye') ??
     told[0];
-  if (!one) return { text: `${where(place)}, ${when}, it was everyday cloth; we keep no record of it.`, on: [] };
+  if (!one) return { text: `${where(place)}, ${when}, it was everyday cloth, of which we keep no record.`, on: [] };
   const witness = judgement.witnesses[0];
   if (witness && judgement.verdict === 'attested') {
     const says = `${where(place)}, ${when}, such a dyeing is recorded: ${titleOf(base, witness.note)}`;

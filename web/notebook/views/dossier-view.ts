@@ -1,0 +1,40 @@
+import { captionsOf, type CaptionView } from './caption-view.ts';
+import { type EvidenceSheetView, type ListedReference, listReferences, sheetOf } from './evidence-sheet-view.ts';
+import type { Notebook } from '../notebook.ts';
+import { shownColours } from '../shown-colours.ts';
+
+/** Everything behind a display: each colour's sheet and captions, and one list of sources. */
+export interface DossierView {
+  readonly id: string;
+  readonly title: string;
+  readonly version: number;
+  readonly question: string;
+  readonly sheets: readonly (EvidenceSheetView & { readonly captions: readonly CaptionView[] })[];
+  /** Colours that have no sheet, because they cannot be judged. */
+  readonly without: readonly string[];
+  readonly references: readonly ListedReference[];
+  readonly missing: readonly string[];
+}
+
+/** The dossier of a display; undefined when there is none of that id. */
+export function dossierView(notebook: Notebook, id: string): DossierView | undefined {
+  const shown = shownColours(notebook, id);
+  if (!shown) return undefined;
+  const sheets = shown.colours.flatMap((one) => {
+    const sheet = sheetOf(notebook, shown, one);
+    return sheet ? [{ ...sheet, captions: captionsOf(notebook, shown, one) }] : [];
+  });
+  const keys = sheets.flatMap(({ references, missing }) => [...references.map(({ key }) => key), ...missing]);
+  return {
+    id: shown.id,
+    title: shown.title,
+    version: shown.record.version ?? 1,
+    question: shown.palette?.record.question ?? '',
+    sheets,
+    without: shown.colours.filter(({ what }) => !sheets.some((sheet) => sheet.what === what)).map(({ what }) => what),
+    ...listReferences(
+      notebook,
+      keys.map((key) => ({ key })),
+    ),
+  };
+}

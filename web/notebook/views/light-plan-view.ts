@@ -1,0 +1,295 @@
+import type { EvidenceBase } from '../../domain/claim/evidence-base.ts';
+import type { LightSetting, SwapSet } from '../../domain/note/display-record.ts';
+import type { PaletteColour } from '../../domain/palette/palette.ts';
+import { standInsOf } from '../../domain/caption/caption-subject.ts';
+import type { LightCaveat } from '../../domain/light/caveats.ts';
+import { OUTDOOR_CAVEATS, outdoorDose, SILL_CAVEATS, sillLuxHours, SILLS } from '../../domain/light/daylight.ts';
+import { type LightPlan, yearlyLuxHours } from '../../domain/light/dose.ts';
+import { icalendar, type Reminder } from '../../domain/light/icalendar.ts';
+import { addDays, daysBetween, isoDay, type IsoDay } from '../../domain/light/iso-day.ts';
+import { type LightClass, lightClassOf } from '../../domain/light/light-class.ts';
+import { rotateBy, type RotateBy } from '../../domain/light/rotate-by.ts';
+import { budgetShare, LIGHT_LIMITS, LIMITS_SOURCE, type Sensitivity, sensitivityOf } from '../../domain/light/sensitivity.ts';
+import { samplesForYear, swapTurns, type Turn } from '../../domain/light/swap-set.ts';
+import { fadesOfDose, yearsToFade } from '../../domain/light/years-to-fade.ts';
+import type { DyedSample } from '../../domain/verdict/cloths.ts';
+import { measuredAgain } from '../measured-again.ts';
+import type { Notebook } from '../notebook.ts';
+import { type Shown, type ShownColour, shownColours } from '../shown-colours.ts';
+import { inSentence, sourceText, titleOf } from '../words/claim-line.ts';
+import {
+  blueWoolText,
+  caveatWords,
+  luxHoursText,
+  passedOverWords,
+  sensitivityWords,
+  shareText,
+  yearSpanText,
+} from '../words/light-words.ts';
+
+/** A light plan as somebody tries it out; what is absent is as the note has it. */
+export interface TypedLight {
+  readonly lux?: number;
+  readonly hoursPerDay?: number;
+  readonly daysPerYear?: number;
+  readonly uv?: LightPlan['uv'];
+  readonly window?: 'none' | 'north' | 'sunny';
+  readonly from?: string;
+}
+
+/** What light does to one colour of a display. */
+export interface LitColour {
+  readonly what: string;
+  readonly title: string;
+  readonly code: string;
+  readonly hex: string;
+  /** "blue wool 3–6", or "unknown". */
+  readonly classText: string;
+  readonly sensitivity?: Sensitivity;
+  /** Years to a first fade as a range; empty where the class is unknown. */
+  readonly years: string;
+  /** The same when published grades spread by a class. */
+  readonly spread: string;
+  /** Against the year's limit of its class. */
+  readonly budget: string;
+  readonly overBudget: boolean;
+  readonly rotateBy?: IsoDay;
+  readonly rotateBecause: string;
+  /** Samples a swap set needs so that none hangs longer in a year. */
+  readonly samplesNeeded?: number;
+  readonly turns: readonly Turn[];
+  /** Sentences: grades counted and passed over, by source. */
+  readonly grades: readonly string[];
+  /** "Measured on 2026-07-01 after 2.2 Mlx·h: grade 3 against its first colour."; empty where it was not. */
+  readonly measured: string;
+  /** A day outdoors: "a day in shade: up to half of a first fade". */
+  readonly outdoors: readonly string[];
+}
+
+/** A display's light plan, worked out. */
+export interface LightPlanView {
+  readonly id: string;
+  readonly title: string;
+  readonly plan: LightPlan;
+  readonly window: 'none' | 'north' | 'sunny';
+  readonly from: IsoDay;
+  /** Set where nobody has measured the light yet. */
+  readonly notMeasured: boolean;
+  readonly dose: string;
+  readonly colours: readonly LitColour[];
+  readonly caveats: readonly string[];
+  readonly limits: string;
+  /** The day on which the first colour should leave the board. */
+  readonly first?: IsoDay;
+  /** Reminders as an iCalendar file. */
+  readonly calendar: string;
+}
+
+/** What a board is taken to have where nothing is written: museum light on the usual year. Our choice, and said so on the page. */
+const USUAL: LightPlan = { lux: 50, hoursPerDay: 8, daysPerYear: 300, uv: 'removed' };
+
+/**
+ * The light plan of a display; undefined when there is none of that id.
+ *
+ * @param now UTC, ISO 8601: stamps the calendar, and is the first day where the note gives none.
+ */
+export function lightPlanView(notebook: Notebook, id: string, typed: TypedLight, now: string): LightPlanView | undefined {
+  const shown = shownColours(notebook, id);
+  if (!shown) return undefined;
+  const setting = shown.record.light;
+  const window = typed.window ?? setting?.window ?? 'none';
+  const plan = planOf(setting, typed, window);
+  const from = isoDay(typed.from ?? '') ?? isoDay(setting?.from?.text ?? '') ?? isoDay(now.slice(0, 10)) ?? ('2000-01-01' as IsoDay);
+  const colours = shown.colours.map((one) => litColour(notebook.base, shown, one, plan, from));
+  const dated = colours.flatMap(({ rotateBy: day }) => (day === undefined ? [] : [day])).sort();
+  const caveats: readonly LightCaveat[] = [
+    'reciprocity',
+    'spread-of-grades',
+    'not-linear',
+    'other-causes',
+    'table-from-memory',
+    'limit-from-memory',
+    ...(window === 'none' ? [] : SILL_CAVEATS),
+    ...OUTDOOR_CAVEATS,
+  ];
+  return {
+    id: shown.id,
+    title: shown.title,
+    plan,
+    window,
+    from,
+    notMeasured: setting?.lux === undefined && typed.lux === undefined,
+    dose: `${luxHoursText(yearlyLuxHours(plan))} a year`,
+    colours,
+    caveats: [...new Set(caveats)].map((caveat) => caveatWords[caveat]),
+    limits: LIMITS_SOURCE,
+    ...(dated[0] === undefined ? {} : { first: dated[0] }),
+    calendar: icalendar(remindersOf(shown, colours, from), now, `Light plan: ${shown.title}`),
+  };
+}
+
+function planOf(setting: LightSetting | undefined, typed: TypedLight, window: LightPlanView['window']): LightPlan {
+  if (window !== 'none') {
+    const { daylightHours } = SILLS[window];
+    const hoursPerDay = daylightHours / 365;
+    return {
+      lux: sillLuxHours(SILLS[window]) / daylightHours,
+      hoursPerDay,
+      daysPerYear: typed.daysPerYear ?? setting?.daysPerYear ?? 365,
+      uv: typed.uv ?? 'rich',
+    };
+  }
+  return {
+    lux: typed.lux ?? setting?.lux ?? USUAL.lux,
+    hoursPerDay: typed.hoursPerDay ?? setting?.hoursPerDay ?? USUAL.hoursPerDay,
+    daysPerYear: typed.daysPerYear ?? setting?.daysPerYear ?? USUAL.daysPerYear,
+    uv: typed.uv ?? setting?.uv ?? USUAL.uv,
+  };
+}
+
+/** The class of a shown colour: by what its trial really used. */
+export function lightClassOfShown(base: EvidenceBase, colour: PaletteColour, sample: DyedSample | undefined): LightClass {
+  const instead = new Map(standInsOf(base, colour.judgement, sample).map(({ used, meant }) => [meant, used]));
+  return lightClassOf(base, colour.judgement.route, sample?.fibre ?? colour.fibre, instead);
+}
+
+/** The light fastness of a colour in sentences, for a sheet. */
+export function lightOf(base: EvidenceBase, colour: PaletteColour, sample: DyedSample | undefined): readonly string[] {
+  const found = lightClassOfShown(base, colour, sample);
+  return [classSentence(base, found), ...gradeSentences(base, found)];
+}
+
+/** Farther off than this a day says more than is known. @source the fifty years that time-share policies reckon with. */
+const FAR_YEARS = 50;
+
+function litColour(base: EvidenceBase, shown: Shown, one: ShownColour, plan: LightPlan, from: IsoDay): LitColour {
+  const { colour, sample, swatch, what } = one;
+  const found = colour && lightClassOfShown(base, colour, sample);
+  const classes = found?.classes;
+  const fade = classes && yearsToFade(classes, plan);
+  const sensitivity = classes && sensitivityOf(classes);
+  const budget = sensitivity && budgetShare(plan, sensitivity);
+  const rotate = classes && rotateBy(classes, plan, from);
+  const far = addDays(from, FAR_YEARS * 365);
+  const soon = rotate && (far === undefined || rotate.day <= far) ? rotate : undefined;
+  const shared = {
+    what,
+    title: titleOf(base, colour?.judgement.route.recipe ?? what),
+    code: sample?.sample.code ?? '',
+    hex: swatch?.hex ?? '',
+    measured: measuredSentence(base, one),
+    grades: found ? [...(classes ? [] : [classSentence(base, found)]), ...gradeSentences(base, found)] : [],
+  };
+  if (!classes || !sensitivity || !budget)
+    return {
+      ...shared,
+      classText: 'unknown',
+      years: '',
+      spread: '',
+      budget: '',
+      overBudget: false,
+      rotateBecause: '',
+      turns: [],
+      outdoors: [],
+    };
+  return {
+    ...shared,
+    classText: blueWoolText(classes),
+    sensitivity,
+    years: fade ? yearSpanText(fade.years) : '',
+    spread: fade ? yearSpanText(fade.spread) : '',
+    budget: budgetSentence(sensitivity, budget),
+    overBudget: (budget.share ?? 0) > 1 || budget.tooBright,
+    ...(soon && { rotateBy: soon.day, samplesNeeded: samplesForYear(daysBetween(from, soon.day), 365) }),
+    rotateBecause: soon ? becauseOf(soon, sensitivity) : `not within ${FAR_YEARS} years at this light`,
+    turns: turnsOf(
+      shown.record.swapSets.find((set) => set.what.text === what),
+      soon,
+      from,
+    ),
+    outdoors: (['shade', 'sun'] as const).map((preset) => {
+      const dose = outdoorDose(preset);
+      const most = fadesOfDose(dose.to, classes, 'rich').to;
+      const least = fadesOfDose(dose.from, classes, 'rich').from;
+      return `A day in ${preset === 'sun' ? 'the sun' : 'open shade'}: ${fadeText(least)} to ${fadeText(most)} of a first fade.`;
+    }),
+  };
+}
+
+function measuredSentence(base: EvidenceBase, { sample }: ShownColour): string {
+  const last = measuredAgain(base, sample?.sample.code ?? '', sample?.colour.lab10);
+  return last ? `Measured on ${last.day}${last.dose === '' ? '' : ` after ${last.dose}`}: grey-scale change ${last.step} (5 is none).` : '';
+}
+
+const fadeText = (fades: number): string =>
+  fades > 1.5 ? `${Number(fades.toPrecision(2))} times the dose` : fades < 0.005 ? 'under 1 %' : `${Math.round(fades * 100)} %`;
+
+function budgetSentence(sensitivity: Sensitivity, { share, tooBright, hoursAllowed }: ReturnType<typeof budgetShare>): string {
+  const name = sensitivityWords[sensitivity];
+  if (share === undefined) return `${name}: no limit.`;
+  const hours = hoursAllowed === undefined ? '' : `; ${Math.floor(hoursAllowed)} hours a year are allowed at this light`;
+  const bright = tooBright ? `; brighter than the ${LIGHT_LIMITS[sensitivity].lux ?? 0} lx of its class` : '';
+  return `${name}: ${shareText(share)} its year’s light${hours}${bright}.`;
+}
+
+const becauseOf = ({ because, luxHours }: RotateBy, sensitivity: Sensitivity): string =>
+  because === 'year-limit'
+    ? `the year’s light of ${sensitivityWords[sensitivity]} is used up (${luxHoursText(luxHours)})`
+    : `a first fade may show (${luxHoursText(luxHours)})`;
+
+function turnsOf(set: SwapSet | undefined, rotate: RotateBy | undefined, from: IsoDay): readonly Turn[] {
+  const daysEach = set?.days ?? (rotate && daysBetween(from, rotate.day));
+  const until = addDays(from, 365);
+  return set && daysEach !== undefined && until ? swapTurns(set.codes, daysEach, from, until) : [];
+}
+
+function classSentence(base: EvidenceBase, { classes, unknown, without }: LightClass): string {
+  if (classes) return `Light fastness: ${blueWoolText(classes)}.`;
+  if (unknown === 'undyed') return 'Light fastness: not known for undyed cloth; it yellows or bleaches in its own way.';
+  return `Light fastness: unknown. The notes hold no grade that fits ${without.map((dye) => inSentence(base, dye)).join(' and ')} on this fibre and mordant.`;
+}
+
+const gradeSentences = (base: EvidenceBase, { grades }: LightClass): readonly string[] =>
+  grades.map(({ dye, grade, classes, passedOver }) => {
+    const on = [
+      grade.on && titleOf(base, base.resolve(grade.on.text, ['fibre'])).toLowerCase(),
+      grade.mordant && inSentence(base, base.resolve(grade.mordant.text, ['mordant'])),
+    ]
+      .filter((part) => part !== undefined)
+      .join(', ');
+    const source = sourceText(grade.sources);
+    return `${titleOf(base, dye)}${on === '' ? '' : ` on ${on}`}: ${grade.grade ?? 'no grade'}${grade.scale === undefined ? '' : ` (${grade.scale})`}${source === '' ? '' : `, ${source}`}${classes ? '' : `; not counted: ${passedOver ? passedOverWords[passedOver] : ''}`}.`;
+  });
+
+/** Days ahead for which reminders are written. Our choice: ten years, the life of a calendar. */
+const REMINDER_DAYS = 3650;
+
+/** A swap or a taking down for every dated colour, and a look at the board after a year. */
+function remindersOf(shown: Shown, colours: readonly LitColour[], from: IsoDay): readonly Reminder[] {
+  const uid = (part: string) => `${shown.id}/${part}@tenterground`;
+  const year = addDays(from, 365);
+  const farthest = addDays(from, REMINDER_DAYS);
+  const soon = (day: IsoDay | undefined): day is IsoDay => day !== undefined && (farthest === undefined || day <= farthest);
+  return [
+    ...colours.flatMap((one): Reminder[] =>
+      one.turns.length > 0
+        ? one.turns.slice(0, -1).map(({ until }, at) => ({
+            uid: uid(`${one.what}/${at + 1}`),
+            day: until,
+            summary: `Swap ${one.title}: ${one.turns[at]?.code ?? ''} down, ${one.turns[at + 1]?.code ?? ''} up`,
+            description: one.rotateBecause,
+          }))
+        : !soon(one.rotateBy)
+          ? []
+          : [
+              {
+                uid: uid(one.what),
+                day: one.rotateBy,
+                summary: `Take down ${one.title}${one.code === '' ? '' : ` (${one.code})`}`,
+                description: one.rotateBecause,
+              },
+            ],
+    ),
+    ...(year ? [{ uid: uid('measure'), day: year, summary: `${shown.title}: measure every cloth against its master sample` }] : []),
+  ];
+}
