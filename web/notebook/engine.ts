@@ -1,3 +1,4 @@
+import type { RecipeEntry, RecipeView } from './views/recipe-view.ts';
 import type { CaptionDraft } from './words/draft-caption.ts';
 import type { DisplayView } from './views/display-view.ts';
 import type { DossierView } from './views/dossier-view.ts';
@@ -62,6 +63,9 @@ export interface Engine {
   keptPalettes(): Promise<readonly { readonly id: string; readonly title: string }[]>;
   /** A kept palette, judged again; undefined when there is none of that id. */
   keptPalette(id: string): Promise<KeptPaletteView | undefined>;
+  recipes(): Promise<readonly RecipeEntry[]>;
+  /** One recipe worked out for a mass of fibre in grams; undefined when there is none of that id. */
+  recipe(id: string, fibreGrams: number): Promise<RecipeView | undefined>;
   dyestuffs(): Promise<readonly DyestuffEntry[]>;
   /** Everything on one dyestuff; undefined when there is none of that id. */
   dyestuff(id: string): Promise<DyestuffView | undefined>;
@@ -125,6 +129,8 @@ export const ENGINE_METHODS = Object.keys({
   judgeTable: true,
   keptPalettes: true,
   keptPalette: true,
+  recipes: true,
+  recipe: true,
   dyestuffs: true,
   dyestuff: true,
   namings: true,

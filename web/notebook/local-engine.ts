@@ -1,3 +1,4 @@
+import { type RecipeEntry, recipeIndex, type RecipeView, recipeView } from './views/recipe-view.ts';
 import type { CaptionDraft } from './words/draft-caption.ts';
 import { displayNotes } from './shown-colours.ts';
 import { captionDraft, type DisplayView, displayView } from './views/display-view.ts';
@@ -110,6 +111,14 @@ export class LocalEngine implements Engine {
 
   keptPalette(id: string): Promise<KeptPaletteView | undefined> {
     return Promise.resolve(keptPaletteView(this.#notebook, id));
+  }
+
+  recipes(): Promise<readonly RecipeEntry[]> {
+    return Promise.resolve(recipeIndex(this.#notebook));
+  }
+
+  recipe(id: string, fibreGrams: number): Promise<RecipeView | undefined> {
+    return Promise.resolve(recipeView(this.#notebook, id, fibreGrams));
   }
 
   dyestuffs(): Promise<readonly DyestuffEntry[]> {

@@ -1,0 +1,178 @@
+import { css } from 'lit';
+
+export const styles = css`
+  :host {
+    display: block;
+    font: var(--tg-type-base) / var(--tg-leading-reading) var(--tg-font-reading);
+  }
+  h1 {
+    margin: 0;
+    font: 600 var(--tg-type-4) / 1.15 var(--tg-font-reading);
+  }
+  h2 {
+    margin: 0 0 var(--tg-space-3);
+    padding-block-end: var(--tg-space-2);
+    border-block-end: 1px solid var(--tg-ink);
+    font: 700 var(--tg-type-base) / 1.3 var(--tg-font-label);
+  }
+  section {
+    margin-block: var(--tg-space-6);
+  }
+  ul,
+  ol {
+    margin: 0;
+    padding: 0;
+    list-style: none;
+  }
+  .index {
+    display: grid;
+    grid-template-columns: repeat(auto-fill, minmax(min(20rem, 100%), 1fr));
+    gap: 0 var(--tg-space-6);
+    margin-block-start: var(--tg-space-5);
+  }
+  .index a {
+    display: grid;
+    grid-template-columns: 1.7rem minmax(0, 1fr);
+    gap: var(--tg-space-3);
+    align-items: center;
+    padding-block: var(--tg-space-2);
+    border-block-end: 1px solid var(--tg-hairline);
+    color: inherit;
+    text-decoration: none;
+  }
+  .index a:hover {
+    border-block-end-color: var(--tg-ink);
+  }
+  .dab {
+    inline-size: 1.7rem;
+    block-size: 2.2rem;
+    background: var(--_dab, transparent);
+    border: 1px solid var(--tg-hairline);
+    forced-color-adjust: none;
+  }
+  .quiet {
+    color: var(--tg-ink-quiet);
+    font: var(--tg-type-small) / 1.5 var(--tg-font-label);
+  }
+  .mass {
+    display: flex;
+    flex-wrap: wrap;
+    gap: var(--tg-space-3);
+    align-items: end;
+    margin-block: var(--tg-space-4);
+    font: var(--tg-type-base) / 1.4 var(--tg-font-label);
+  }
+  input {
+    font: inherit;
+    color: inherit;
+    background: var(--tg-surface);
+    border: 1px solid var(--tg-edge);
+    border-radius: 2px;
+    padding: var(--tg-space-2) var(--tg-space-3);
+    min-block-size: var(--tg-touch);
+    inline-size: 7rem;
+    box-sizing: border-box;
+  }
+  .ingredients > li {
+    display: grid;
+    grid-template-columns: 8.5rem minmax(0, 1fr);
+    gap: var(--tg-space-4);
+    padding-block: var(--tg-space-3);
+    border-block-end: 1px solid var(--tg-hairline);
+  }
+  .amount {
+    font: 700 var(--tg-type-1) / 1.3 var(--tg-font-label);
+    font-variant-numeric: tabular-nums;
+  }
+  .steps {
+    counter-reset: step;
+    max-inline-size: var(--tg-measure);
+  }
+  .steps > li {
+    counter-increment: step;
+    display: grid;
+    grid-template-columns: 2rem minmax(0, 1fr);
+    padding-block: var(--tg-space-2);
+  }
+  .steps > li::before {
+    content: counter(step);
+    font: 700 var(--tg-type-base) / 1.65 var(--tg-font-label);
+  }
+  .care {
+    padding: var(--tg-space-3) var(--tg-space-4);
+    border: var(--tg-line-2) solid var(--tg-ink);
+    max-inline-size: var(--tg-measure);
+  }
+  .care p {
+    margin: 0 0 var(--tg-space-2);
+  }
+  .skeins {
+    display: grid;
+    grid-template-columns: repeat(auto-fill, minmax(7.5rem, 1fr));
+    gap: var(--tg-space-5) var(--tg-space-4);
+    --tg-swatch-size: 5rem;
+  }
+  .skeins a {
+    display: block;
+    font: var(--tg-type-small) / 1.35 var(--tg-font-label);
+  }
+  a {
+    color: inherit;
+    text-underline-offset: 0.2em;
+  }
+  button {
+    font: inherit;
+    background: none;
+    border: 1px solid var(--tg-edge);
+    border-radius: 2px;
+    padding: var(--tg-space-2) var(--tg-space-4);
+    min-block-size: var(--tg-touch);
+    cursor: pointer;
+  }
+  summary {
+    min-block-size: 1.75rem;
+    cursor: pointer;
+    font: var(--tg-type-small) / 1.75 var(--tg-font-label);
+  }
+  @media (max-width: 40rem) {
+    .ingredients > li {
+      grid-template-columns: minmax(0, 1fr);
+      gap: 0;
+    }
+    .steps {
+      font-size: var(--tg-type-1);
+    }
+  }
+  @media print {
+    :host {
+      font-size: 9.5pt;
+      line-height: 1.35;
+    }
+    h1 {
+      font-size: 18pt;
+    }
+    .mass,
+    button {
+      display: none;
+    }
+    section {
+      margin-block: 3.5mm;
+    }
+    .ingredients > li {
+      padding-block: 0.8mm;
+      break-inside: avoid;
+    }
+    .amount {
+      font-size: 11pt;
+    }
+    .skeins {
+      --tg-swatch-size: 11mm;
+      grid-template-columns: repeat(9, 1fr);
+      gap: 2mm;
+    }
+    .skeins > :nth-child(n + 10),
+    details {
+      display: none;
+    }
+  }
+`;

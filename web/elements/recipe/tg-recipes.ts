@@ -1,0 +1,170 @@
+import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { Engine } from '../../notebook/engine.ts';
+import type { IngredientView, RecipeEntry, RecipeView } from '../../notebook/views/recipe-view.ts';
+import { baseStyles } from '../shared/base.styles.ts';
+import { LatestTask } from '../shared/latest-task.ts';
+import '../swatch/tg-swatch.ts';
+import { styles } from './tg-recipes.styles.ts';
+
+/** What is weighed when nobody says: one skein. Our choice. */
+const ONE_SKEIN_GRAMS = 100;
+
+/**
+ * @summary The recipes of the notebook, and one of them worked out for a mass of fibre, with what it gave.
+ * @csspart ingredients - What is weighed.
+ * @csspart steps - What is done, in order.
+ * @csspart skeins - What it gave.
+ */
+@customElement('tg-recipes')
+export class TgRecipes extends LitElement {
+  static override styles = [baseStyles, styles];
+
+  /** Where the notebook is. */
+  @property({ attribute: false }) engine?: Engine;
+  /** The recipe to show; the index when absent. */
+  @property() recipe?: string;
+  /** Grows when the notebook changes. */
+  @property({ type: Number }) version = 0;
+
+  @state() private index: readonly RecipeEntry[] = [];
+  @state() private view?: RecipeView | 'none';
+  @state() private grams = ONE_SKEIN_GRAMS;
+
+  readonly #listing = new LatestTask<readonly RecipeEntry[]>((index) => (this.index = index));
+  readonly #opening = new LatestTask<RecipeView | undefined>((view) => (this.view = view ?? 'none'));
+
+  override willUpdate(changed: PropertyValues) {
+    const known: readonly PropertyKey[] = ['engine', 'version', 'recipe', 'grams'];
+    if (!this.engine || !known.some((name) => changed.has(name))) return;
+    if (this.recipe === undefined) this.#listing.run(this.engine.recipes());
+    else this.#opening.run(this.engine.recipe(this.recipe, this.grams));
+  }
+
+  override render() {
+    if (this.recipe === undefined) return this.#index();
+    if (this.view === undefined) return html`<p role="status">Working the recipe out.</p>`;
+    if (this.view === 'none')
+      return html`<p role="alert">No recipe of this notebook is called “${this.recipe}”. <a href="#/recipes">All recipes</a></p>`;
+    return this.#page(this.view);
+  }
+
+  #index() {
+    return html`<h1>Recipes</h1>
+      <ul class="index">
+        ${this.index.map(
+          ({ id, title, dyes, fibre, hex, trials }) =>
+            html`<li>
+              <a href=${`#/recipes/${id}`}>
+                <span class="dab" style=${hex === undefined ? '' : `--_dab:${hex}`} aria-hidden="true"></span>
+                <span
+                  >${title}<br /><span class="quiet"
+                    >${[dyes, fibre, trials === 0 ? 'no trial yet' : trials === 1 ? '1 trial' : `${trials} trials`].filter((part) => part !== '').join(' · ')}</span
+                  ></span
+                >
+              </a>
+            </li>`,
+        )}
+      </ul>`;
+  }
+
+  #page(view: RecipeView) {
+    return html`
+      <p class="quiet"><a href="#/recipes">All recipes</a> · <a href=${`#/notebook/${view.note}`}>The note itself</a></p>
+      <h1>${view.title}</h1>
+      <div class="mass">
+        <label
+          >Fibre, weighed dry, in grams<br />
+          <input type="number" min="1" max="100000" step="1" .value=${String(this.grams)} @change=${this.#weigh} />
+        </label>
+        <button type="button" @click=${() => globalThis.print()}>Print this recipe (key P)</button>
+      </div>
+      <p>For ${view.fibreGrams} g of fibre. ${view.liquor === '' ? '' : `${view.liquor}.`}</p>
+      <section part="ingredients">
+        <h2>What is weighed</h2>
+        <ul class="ingredients">
+          ${view.ingredients.map((one) => this.#ingredient(one))}
+        </ul>
+      </section>
+      <section part="steps">
+        <h2>What is done; time and temperature do not scale</h2>
+        <ol class="steps">
+          ${view.steps.map((step) => html`<li><span>${step}</span></li>`)}
+        </ol>
+      </section>
+      <section class="care" aria-label="Care">${view.cautions.map((text) => html`<p>${text}</p>`)}</section>
+      ${this.#links('It starts from', view.follows, 'recipes')} ${this.#links('It rests on', view.basedOn, 'notebook')}
+      ${
+        view.asWritten === ''
+          ? nothing
+          : html`<section>
+              <h2>As written</h2>
+              <blockquote>${view.asWritten}</blockquote>
+            </section>`
+      }
+      ${
+        view.skeins.length === 0
+          ? html`<p>Nobody has dyed it in this notebook yet.</p>`
+          : html`<section part="skeins">
+              <h2>What it gave</h2>
+              ${view.spread === '' ? nothing : html`<p>${view.spread}</p>`}
+              <ul class="skeins">
+                ${view.skeins.map(
+                  ({ trial, code, hex, weave, inScreenGamut, text }) =>
+                    html`<li>
+                      <tg-swatch
+                        .hex=${hex}
+                        .fibre=${weave}
+                        .seed=${code}
+                        .outOfGamut=${!inScreenGamut}
+                        .label=${`${code}, ${text}`}
+                      ></tg-swatch>
+                      <a href=${`#/notebook/${trial}`}>${code}</a> <span class="quiet">${text}</span>
+                    </li>`,
+                )}
+              </ul>
+            </section>`
+      }
+      ${view.source === '' ? nothing : html`<p class="quiet">Sources: ${view.source}</p>`}
+    `;
+  }
+
+  #ingredient({ what, id, role, form, standsFor, asWritten, asUnderstood, asPlanned, conversions, problem, cautions }: IngredientView) {
+    return html`<li>
+      <span class="amount">${asPlanned === '' ? '—' : asPlanned}</span>
+      <div>
+        <a href=${`#/notebook/${id}`}>${what}</a
+        >${form === '' ? nothing : `, ${form}`}${standsFor === '' ? nothing : `, standing in for ${standsFor}`}
+        <span class="quiet">${role}</span><br />
+        <span class="quiet">written ${asWritten === '' ? 'without an amount' : `“${asWritten}”`}; understood as ${asUnderstood}</span>
+        ${problem === '' ? nothing : html`<br /><strong>${problem}</strong>`}
+        ${
+          conversions.length + cautions.length === 0
+            ? nothing
+            : html`<details>
+                <summary>How it was worked out${cautions.length > 0 ? ', and care' : ''}</summary>
+                ${[...conversions, ...cautions].map((text) => html`<p class="quiet">${text}</p>`)}
+              </details>`
+        }
+      </div>
+    </li>`;
+  }
+
+  #links(title: string, links: RecipeView['follows'], view: string) {
+    if (links.length === 0) return nothing;
+    return html`<p>
+      ${title} ${links.map(({ id, title: name }, at) => html`${at === 0 ? '' : ', '}<a href=${`#/${view}/${id}`}>${name}</a>`)}.
+    </p>`;
+  }
+
+  #weigh(event: Event) {
+    const grams = Number((event.target as HTMLInputElement).value);
+    if (grams > 0 && grams <= 100_000) this.grams = grams;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tg-recipes': TgRecipes;
+  }
+}

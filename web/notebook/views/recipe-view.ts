@@ -1,0 +1,163 @@
+import { noteId } from '../../domain/note/note.ts';
+import { deltaE00 } from '../../domain/colour/delta-e.ts';
+import { meanColour, usualSamples } from '../../domain/palette/mean-colour.ts';
+import { scaleRecipe, type ScaledIngredient } from '../../domain/pot/scale-recipe.ts';
+import { dyedRecipes, type DyedSample } from '../../domain/verdict/cloths.ts';
+import { routeOf } from '../../domain/verdict/route.ts';
+import type { Notebook } from '../notebook.ts';
+import { inSentence, sourceText, titleOf } from '../words/claim-line.ts';
+import { quantityText, SCALE_CAUTION, scaleProblemWords } from '../words/pot-words.ts';
+import { weaveOf } from './cloth-view.ts';
+
+/** A recipe in the index. */
+export interface RecipeEntry {
+  readonly id: string;
+  readonly title: string;
+  readonly dyes: string;
+  readonly fibre: string;
+  readonly weave: string;
+  readonly hex?: string;
+  readonly trials: number;
+}
+
+/** One ingredient, as written, as understood, as planned. */
+export interface IngredientView {
+  readonly what: string;
+  readonly id: string;
+  readonly role: string;
+  readonly form: string;
+  readonly standsFor: string;
+  readonly asWritten: string;
+  readonly asUnderstood: string;
+  readonly asPlanned: string;
+  readonly conversions: readonly string[];
+  readonly problem: string;
+  readonly cautions: readonly string[];
+}
+
+/** A skein the recipe gave. */
+export interface GivenSkein {
+  readonly trial: string;
+  readonly code: string;
+  readonly hex: string;
+  readonly weave: string;
+  readonly inScreenGamut: boolean;
+  readonly text: string;
+}
+
+/** Everything on one recipe, for a mass of fibre. */
+export interface RecipeView {
+  readonly id: string;
+  readonly title: string;
+  readonly fibreGrams: number;
+  readonly liquor: string;
+  readonly ingredients: readonly IngredientView[];
+  readonly steps: readonly string[];
+  readonly cautions: readonly string[];
+  readonly follows: readonly { readonly id: string; readonly title: string }[];
+  readonly basedOn: readonly { readonly id: string; readonly title: string }[];
+  readonly asWritten: string;
+  readonly skeins: readonly GivenSkein[];
+  /** How the repeats scatter, in a sentence; empty below two. */
+  readonly spread: string;
+  readonly source: string;
+  readonly note: string;
+}
+
+/** The recipes of the notebook, by title. */
+export function recipeIndex({ base, colours }: Notebook): readonly RecipeEntry[] {
+  const dyed = new Map(dyedRecipes(base, colours).map(({ recipe, samples }) => [String(recipe), samples]));
+  return base
+    .ofKind('recipe')
+    .map(({ id, title, record }): RecipeEntry => {
+      const samples = dyed.get(id) ?? [];
+      const fibre = record.fibre[0] && base.resolve(record.fibre[0].text, ['fibre']);
+      const hex = meanColour(
+        base,
+        samples.filter((one) => one.fibre === samples[0]?.fibre),
+      )?.hex;
+      return {
+        id,
+        title,
+        dyes: routeOf(base, id, undefined)
+          .dyes.map((dye) => titleOf(base, dye))
+          .join(' + '),
+        fibre: record.fibre.map(({ text }) => titleOf(base, base.resolve(text, ['fibre']))).join(', '),
+        weave: weaveOf(base, fibre),
+        ...(hex === undefined ? {} : { hex }),
+        trials: new Set(samples.map(({ trial }) => trial)).size,
+      };
+    })
+    .sort((a, b) => a.title.localeCompare(b.title, 'en'));
+}
+
+/** One recipe worked out for a mass of fibre; undefined when the notebook has none of that id. */
+export function recipeView({ base, colours }: Notebook, id: string, fibreGrams: number): RecipeView | undefined {
+  const note = base.note(id);
+  const scaled = scaleRecipe(base, noteId(id), fibreGrams);
+  if (note?.record.kind !== 'recipe' || !scaled) return undefined;
+  const { record } = note;
+  const samples = dyedRecipes(base, colours).find(({ recipe }) => recipe === note.id)?.samples ?? [];
+  const named = (refs: typeof record.follows, kind: 'recipe' | 'text') =>
+    refs.map(({ text }) => base.resolve(text, [kind])).map((one) => ({ id: one, title: titleOf(base, one) }));
+  return {
+    id: note.id,
+    title: note.title,
+    fibreGrams,
+    liquor: scaled.liquor
+      ? `${quantityText(scaled.liquor)} of bath, in a pot that holds ${quantityText({ from: scaled.potMl ?? 0, to: scaled.potMl ?? 0, unit: 'ml' })}`
+      : '',
+    ingredients: scaled.ingredients.map((one) => ingredientView(base, one)),
+    steps: scaled.steps,
+    cautions: [...record.cautions, SCALE_CAUTION],
+    follows: named(record.follows, 'recipe'),
+    basedOn: named(record.basedOn, 'text'),
+    asWritten: record.asWritten ?? '',
+    skeins: samples.map(({ trial, sample, colour, fibre }) => ({
+      trial,
+      code: sample.code ?? trial,
+      hex: colour.hex,
+      weave: weaveOf(base, fibre),
+      inScreenGamut: colour.inScreenGamut,
+      text: [
+        fibre === undefined ? undefined : inSentence(base, fibre),
+        sample.note,
+        sample.onto === undefined ? undefined : `onto ${sample.onto}`,
+      ]
+        .filter((part) => part !== undefined)
+        .join(', '),
+    })),
+    spread: spreadText(base, samples),
+    source: sourceText(note.sources),
+    note: note.id,
+  };
+}
+
+function ingredientView(base: Notebook['base'], one: ScaledIngredient): IngredientView {
+  const record = base.note(one.what)?.record;
+  return {
+    what: titleOf(base, one.what),
+    id: one.what,
+    role: one.role ?? '',
+    form: one.form ?? '',
+    standsFor: one.standsFor === undefined ? '' : inSentence(base, one.standsFor),
+    asWritten: one.asWritten,
+    asUnderstood: one.asUnderstood,
+    asPlanned: one.asPlanned ? quantityText(one.asPlanned) : '',
+    conversions: one.conversions,
+    problem: one.problem ? scaleProblemWords[one.problem] : '',
+    cautions: record && 'cautions' in record ? record.cautions : [],
+  };
+}
+
+/** The mean colour difference from the mean, over first baths on the usual ground of the fibre most often dyed. */
+function spreadText(base: Notebook['base'], samples: readonly DyedSample[]): string {
+  const byFibre = new Map<string | undefined, DyedSample[]>();
+  for (const sample of usualSamples(base, samples)) byFibre.set(sample.fibre, [...(byFibre.get(sample.fibre) ?? []), sample]);
+  const [fibre, most] = [...byFibre].sort((a, b) => b[1].length - a[1].length)[0] ?? [undefined, []];
+  const mean = meanColour(base, most)?.lab10;
+  if (!mean || most.length < 2) return '';
+  const distances = most.map(({ colour }) => deltaE00(colour.lab10, mean));
+  const average = distances.reduce((sum, one) => sum + one, 0) / distances.length;
+  return `${most.length} samples on ${fibre === undefined ? 'one fibre' : inSentence(base, fibre)} lie ΔE00 ${average.toFixed(1)} from their mean on average, the farthest ${Math.max(...distances).toFixed(1)}; depths and repeats together.`;
+}
