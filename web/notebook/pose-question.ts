@@ -11,6 +11,7 @@ import type { AskedColour } from '../domain/verdict/asked-colour.ts';
 import type { RouteQuestion } from '../domain/verdict/judge-route.ts';
 import type { SampleColours } from '../domain/verdict/sample-colours.ts';
 import { type ColourNamed, colourOfWords } from './colour-of-words.ts';
+import { readCarriedColour, swatchOfCarried } from './typed-colour.ts';
 
 /** A question as somebody typed it. */
 export interface TypedQuestion {
@@ -116,7 +117,8 @@ function readAskedColour(
   colours: SampleColours | undefined,
 ): UnderstoodColour | { readonly problem: QuestionProblem['problem']; readonly nearest: readonly string[] } {
   const plain = readColour(text);
-  const words = /\p{L}/u.test(text) && !text.trim().startsWith('#') ? colourOfWords(base, text, asked, colours) : undefined;
+  const isWords = /\p{L}/u.test(text) && !text.trim().startsWith('#') && readCarriedColour(text) === undefined;
+  const words = isWords ? colourOfWords(base, text, asked, colours) : undefined;
   if (words?.is === 'colour') {
     const { swatches, named } = words;
     const colourWords = named.by === 'colour-word' ? named.ids : [];
@@ -130,8 +132,11 @@ function readAskedColour(
   return { problem: 'unreadable', nearest: ['#8f3b2e', '45,40,25', ...(words?.is === 'none' ? words.nearest.slice(0, 2) : [])] };
 }
 
-/** A typed colour: CSS colours with their screen conditions, a Lab without any. */
+/** A typed colour: CSS colours with their screen conditions, a Lab with those behind it (`45,40,25 D65/10`) or without any. */
 export function readColour(text: string): AskedColour | undefined {
+  const carried = readCarriedColour(text);
+  const carriedSwatch = carried && swatchOfCarried(carried);
+  if (carriedSwatch) return { kind: 'swatches', swatches: [carriedSwatch] };
   const typed = parseColourText(text);
   if (typed?.kind === 'lab') return { kind: 'bare-lab', lab: typed.lab };
   const swatch = swatchFromCss(text);

@@ -1,6 +1,7 @@
 import type { Choice, ChoicesView } from '../../notebook/views/choices-view.ts';
 import { byWearer } from '../../notebook/words/wearer-words.ts';
 import type { QuestionProblem, TypedQuestion } from '../../notebook/pose-question.ts';
+import { carriedInWords } from '../../notebook/typed-colour.ts';
 
 /** A word of the question that can be opened. */
 export type QuestionPart = 'subject' | 'act' | 'fibre' | 'region' | 'when' | 'wearer';
@@ -24,6 +25,8 @@ export function questionWords(question: TypedQuestion, choices: ChoicesView | un
 function subjectWord({ colour, dye }: TypedQuestion, choices: ChoicesView | undefined): string {
   if (dye !== undefined) return choices?.dyestuffs.find((one) => one.id === dye)?.title.toLowerCase() ?? dye;
   if (colour === undefined) return 'a colour';
+  const carried = carriedInWords(colour);
+  if (carried !== undefined) return carried;
   const cloth = choices?.cloths.find((one) => one.id === colour || one.lab === colour);
   return cloth ? `${cloth.title.charAt(0).toLowerCase()}${cloth.title.slice(1)}` : /^[a-z]/i.test(colour) ? `“${colour}”` : colour;
 }

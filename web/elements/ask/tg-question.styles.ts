@@ -80,13 +80,6 @@ export const styles = css`
   input[type='text'] {
     inline-size: 22em;
   }
-  input[type='color'] {
-    inline-size: 4.5rem;
-    block-size: var(--tg-touch);
-    border: 1px solid var(--tg-edge);
-    background: none;
-    padding: 2px;
-  }
   .plain {
     font: inherit;
     color: inherit;
@@ -110,39 +103,8 @@ export const styles = css`
     color: var(--tg-ink-quiet);
     font-size: var(--tg-type-small);
   }
-  .shelf {
-    display: grid;
-    grid-template-columns: repeat(auto-fill, minmax(11.5rem, 1fr));
-    gap: 0 var(--tg-space-4);
-    margin: var(--tg-space-4) 0 0;
-    padding: 0;
-    list-style: none;
-    max-block-size: 19rem;
-    overflow-y: auto;
-  }
-  .shelf button {
-    display: flex;
-    gap: var(--tg-space-3);
-    align-items: center;
-    inline-size: 100%;
-    min-block-size: var(--tg-touch);
-    padding: var(--tg-space-1) 0;
-    border: 0;
-    border-block-end: 1px solid var(--tg-hairline);
-    background: none;
-    color: inherit;
-    font: var(--tg-type-small) / 1.3 var(--tg-font-label);
-    text-align: start;
-    cursor: pointer;
-  }
-  .shelf button:hover {
-    border-block-end-color: var(--tg-ink);
-  }
-  .shelf .dab {
-    flex: none;
-    inline-size: 1.6rem;
-    block-size: 2.1rem;
-    margin: 0;
+  .other {
+    margin-block-start: var(--tg-space-4);
   }
   .year {
     display: grid;

@@ -3,6 +3,8 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { QuestionProblem, TypedQuestion } from '../../notebook/pose-question.ts';
 import type { Choice, ChoicesView } from '../../notebook/views/choices-view.ts';
 import { problemSentence, type QuestionPart, questionWords, threadYear, YEARS } from './question-view.ts';
+import '../colour-input/tg-colour-input.ts';
+import type { ColourPickEvent } from '../colour-input/colour-pick-event.ts';
 import { QuestionChangeEvent } from './question-change-event.ts';
 import { styles } from './tg-question.styles.ts';
 
@@ -131,23 +133,12 @@ export class TgQuestion extends LitElement {
   }
 
   #subject() {
-    return html`<div class="fields">
-        <label
-          >A colour
-          <input
-            type="text"
-            .value=${this.question.colour ?? ''}
-            @change=${(event: Event) => this.#change({ colour: (event.target as HTMLInputElement).value, dye: undefined })}
-          />
-        </label>
-        <label
-          >By eye
-          <input
-            type="color"
-            .value=${this.#hexOfSubject() || '#8f3b2e'}
-            @change=${(event: Event) => this.#change({ colour: (event.target as HTMLInputElement).value, dye: undefined })}
-          />
-        </label>
+    return html`<tg-colour-input
+        .value=${this.question.colour ?? ''}
+        .cloths=${this.choices?.cloths ?? []}
+        @tg-colour-pick=${({ detail: { text } }: ColourPickEvent) => this.#change({ colour: text, dye: undefined })}
+      ></tg-colour-input>
+      <div class="fields other">
         <label
           >Or a dyestuff
           <select
@@ -160,18 +151,7 @@ export class TgQuestion extends LitElement {
             ${this.choices?.dyestuffs.map(({ id, title }) => html`<option value=${id} ?selected=${id === this.question.dye}>${title}</option>`)}
           </select>
         </label>
-      </div>
-      <p class="hint">A hex or CSS colour, L*, a*, b* as 45, 45, 28, or a period word such as murrey. Or take the colour of a cloth:</p>
-      <ul class="shelf">
-        ${this.choices?.cloths.map(
-          ({ id, title, hex }) =>
-            html`<li>
-              <button type="button" @click=${() => this.#change({ colour: id, dye: undefined })}>
-                <span class="dab" style=${`--_dab:${hex}`} aria-hidden="true"></span>${title}
-              </button>
-            </li>`,
-        )}
-      </ul>`;
+      </div>`;
   }
 
   #pressed(text: string, isOn: boolean, change: Partial<TypedQuestion>) {
