@@ -21,7 +21,7 @@ function summaryOfField(field: FieldView, choices: WritingChoices | undefined): 
 }
 
 function said(field: FieldView, value: string, choices: WritingChoices | undefined): string {
-  if (field.is === 'word') return choiceWords(value);
+  if (field.is === 'word') return choiceWords(value, field.key);
   if (field.is !== 'reference' || !choices) return value;
   return completionsOf(field, choices).find((one) => one.value === value)?.label ?? value;
 }

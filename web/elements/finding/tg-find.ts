@@ -32,6 +32,10 @@ export class TgFind extends LitElement {
         min-inline-size: 9em;
         appearance: none;
       }
+      /* The browser's own mark for emptying it is blue, and Escape does the same. */
+      input::-webkit-search-cancel-button {
+        appearance: none;
+      }
       h2 {
         margin: var(--tg-space-6) 0 var(--tg-space-3);
         padding-block-end: var(--tg-space-2);

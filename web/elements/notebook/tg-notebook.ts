@@ -54,6 +54,9 @@ export class TgNotebook extends LitElement {
         color: inherit;
         text-underline-offset: 0.2em;
       }
+      .ways-in {
+        margin-block-start: var(--tg-space-7);
+      }
       .undo {
         position: sticky;
         inset-block-start: var(--tg-space-2);
@@ -168,7 +171,7 @@ export class TgNotebook extends LitElement {
             ><a href="#/notebook?capture=1">Catch it, with a photo</a>
           </p>
           <tg-drawer .engine=${engine} .by=${place.by} .card=${place.card} .version=${version}></tg-drawer>
-          <slot name="ways-in"></slot>`;
+          <div class="ways-in"><slot name="ways-in"></slot></div>`;
     }
   }
 

@@ -86,13 +86,17 @@ export class TgNoteVersions extends LitElement {
         white-space: pre-wrap;
         overflow-wrap: anywhere;
       }
-      td.number {
+      col.number {
         inline-size: 3rem;
+      }
+      col.sign {
+        inline-size: 3.4rem;
+      }
+      td.number {
         color: var(--tg-ink-quiet);
         text-align: end;
       }
       td.sign {
-        inline-size: 3.2rem;
         font-weight: 700;
         white-space: nowrap;
       }
@@ -119,11 +123,15 @@ export class TgNoteVersions extends LitElement {
         text-underline-offset: 0.2em;
       }
       @media (max-width: 40rem) {
-        td.number {
-          display: none;
+        col.number {
+          inline-size: 0;
         }
-        thead .number {
-          display: none;
+        td.number {
+          padding: 0;
+          font-size: 0;
+        }
+        col.sign {
+          inline-size: 2.8rem;
         }
       }
     `,
@@ -206,6 +214,14 @@ export class TgNoteVersions extends LitElement {
       ${view.parts.map(
         (part) =>
           html`<table>
+            <colgroup>
+              <col class="number" />
+              <col class="sign" />
+              <col />
+              <col class="number" />
+              <col class="sign" />
+              <col />
+            </colgroup>
             <thead>
               <tr>
                 <th scope="col" colspan="3">Then</th>

@@ -125,7 +125,7 @@ function fieldOf(key: string, shape: Shape<unknown>, value: PlainTree | undefine
     list: isList,
     needed: shape.needed,
     filled: there,
-    words: (shape.words ?? []).map((word) => [word, choiceWords(word)] as const),
+    words: (shape.words ?? []).map((word) => [word, choiceWords(word, key)] as const),
     kinds: shape.kinds ?? [],
     value: !there || is === 'group' ? '' : isNumberRow(shape) || shape.form === 'numbers' ? numbersText(value) : textOf(value),
     items: there && (is === 'group' || isList) ? itemsOf(key, shape, value, place) : [],

@@ -209,30 +209,27 @@ export const oneMoreWords: Readonly<Record<string, string>> = {
 };
 
 /** A word of a closed list as a form shows it. */
-export const choiceWords = (word: string): string => CHOICES[word] ?? word.replaceAll('-', ' ');
+export const choiceWords = (word: string, key: string): string => CHOICES[key]?.[word] ?? word.replaceAll('-', ' ');
 
-const CHOICES: Readonly<Record<string, string>> = {
-  wild: 'grew wild',
-  grown: 'was grown',
-  made: 'was made',
-  imported: 'was imported',
-  'cloth-only': 'came only as cloth',
-  absent: 'was absent',
-  analysis: 'dye analysis',
-  trade: 'trade record',
-  image: 'picture',
-  practice: 'later practice',
-  known: 'known',
-  yes: 'yes, sure',
+const checked = {
   'read-whole': 'read whole',
   excerpt: 'read in excerpt',
   'quoted-elsewhere': 'quoted elsewhere',
   'from-memory': 'from memory, not looked up',
-  no: 'not tested',
-  found: 'found',
-  'one-example': 'one example',
-  wear: 'wearing',
-  dye: 'dyeing',
-  import: 'bringing in',
-  sell: 'selling',
+};
+
+const CHOICES: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  status: {
+    wild: 'grew wild',
+    grown: 'was grown',
+    made: 'was made',
+    imported: 'was imported',
+    'cloth-only': 'came only as cloth',
+    absent: 'was absent',
+  },
+  'known-by': { analysis: 'dye analysis', trade: 'trade record', image: 'picture', practice: 'later practice' },
+  sure: { yes: 'yes, sure' },
+  checked,
+  tested: { no: 'not tested', 'none-detected': 'none detected' },
+  act: { wear: 'wearing', dye: 'dyeing', import: 'bringing in', sell: 'selling' },
 };
