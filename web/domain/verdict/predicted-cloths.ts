@@ -109,7 +109,7 @@ function joined(first: Route, second: Route, fibre: string): Route {
 }
 
 /** The palest undyed colour of each fibre: what trials are dyed on unless they say otherwise. A kind without one takes its parent's. */
-function groundsByFibre(base: EvidenceBase, colours: SampleColours): ReadonlyMap<string, Spectrum> {
+export function groundsByFibre(base: EvidenceBase, colours: SampleColours): ReadonlyMap<string, Spectrum> {
   const palest = new Map<string, SwatchColour>();
   for (const { fibre, colour } of undyedCloths(base, colours)) {
     const held = palest.get(fibre);

@@ -14,6 +14,7 @@ import { fewWords, listWord, typedWord } from '../shared/sentence-words.ts';
 import { sentenceStyles } from '../shared/sentence.styles.ts';
 import { yearThreadStyles } from '../shared/year-thread.styles.ts';
 import { PaletteChangeEvent } from './palette-change-event.ts';
+import { sentenceOf } from '../shared/sentence-of.ts';
 import { clothItem, GROUPING_WORDS, ORDER_WORDS } from './palette-element-view.ts';
 import { styles } from './tg-palette.styles.ts';
 
@@ -143,7 +144,7 @@ export class TgPalette extends LitElement {
       <h2>Could be tried</h2>
       <p class="quiet">
         Predicted from trials of the single dyes by Kubelka–Munk, either bath first; nobody dyed these yet, so plausible is the best they
-        can be.
+        can be. ${sentenceOf(this.shown?.spread)}
       </p>
       <tg-cloth-line label="Predicted over-dyes" .items=${view.couldBeTried.map(clothItem)}>
         <p slot="empty">No two trials of this notebook foretell another plausible colour here.</p>

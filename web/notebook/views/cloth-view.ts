@@ -33,6 +33,8 @@ export interface ClothView {
   readonly standIns: readonly string[];
   /** "mean of 4 samples", or "1 sample". */
   readonly samples: string;
+  /** Of a predicted colour: how far off it is likely to be, and how that is known. */
+  readonly spread?: string;
 }
 
 /** A candidate as a piece of cloth. */

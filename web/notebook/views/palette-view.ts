@@ -14,6 +14,7 @@ import { titleOf } from '../words/claim-line.ts';
 import { changeInWords, colourOriginWords, gapSentence } from '../words/palette-words.ts';
 import { verdictWords } from '../words/verdict-words.ts';
 import { weaveOf } from './cloth-view.ts';
+import { spreadOfPredictions } from './spread-of-predictions.ts';
 
 /** A cloth on the line. */
 export interface PaletteCloth {
@@ -50,6 +51,8 @@ export interface PaletteView {
   readonly gaps: string;
   /** Predicted over-dyes, where they were asked for. */
   readonly couldBeTried: readonly PaletteCloth[];
+  /** How far off they are likely to be; absent where none was asked for. */
+  readonly spread?: string;
   /** What came, went and changed since the date compared with; absent when none was given. */
   readonly since?: { readonly date: string; readonly changes: readonly string[] };
 }
@@ -79,6 +82,7 @@ export function paletteView(notebook: Notebook, typed: TypedPalette): PaletteOrP
       })).filter(({ count }) => count > 0),
       gaps: gapSentence(gapsIn(all.filter(shown))),
       couldBeTried: typed.tryOverDyes === true ? triedCloths(notebook, question.route) : [],
+      ...(typed.tryOverDyes === true ? { spread: spreadOfPredictions(notebook) } : {}),
       ...(since && before ? { since: { date: formatSpan(since), changes: changesBetween(base, before, all, shown) } } : {}),
     },
   };
