@@ -65,6 +65,10 @@ export const styles = css`
     color: var(--tg-ink-quiet);
   }
   @media print {
+    :host {
+      min-block-size: 0;
+      background: none;
+    }
     header,
     footer {
       padding: 0;

@@ -23,6 +23,7 @@ import type { ChartChangeEvent } from '../who-had-what/chart-change-event.ts';
 import type { TypedTable } from '../../notebook/views/table-view.ts';
 import type { PaletteChangeEvent } from '../palette/palette-change-event.ts';
 import { counted } from '../../notebook/words/counted.ts';
+import { OnPaper } from '../shared/on-paper.ts';
 import { styles } from './tg-app.styles.ts';
 
 /** The views that stand, in the order of the heading. */
@@ -31,6 +32,7 @@ const STANDING: readonly (readonly [View, string])[] = [
   ['dyestuffs', 'Dyestuffs'],
   ['palette', 'Palette'],
   ['who-had-what', 'Who had what'],
+  ['recipes', 'Recipes'],
   ['notebook', 'Notebook'],
 ];
 
@@ -47,6 +49,7 @@ const LATER: Partial<Record<View, () => Promise<unknown>>> = {
   dyestuffs: () => import('../dyestuff/tg-dyestuffs.ts'),
   notebook: () =>
     Promise.all([import('../notebook/tg-notebook.ts'), import('../read-in/tg-read-in.ts'), import('../take-out/tg-take-out.ts')]),
+  recipes: () => import('../recipe/tg-recipes.ts'),
   'who-had-what': () => import('../who-had-what/tg-who-had-what.ts'),
 };
 
@@ -68,6 +71,9 @@ export class TgApp extends LitElement {
   @state() private version = 0;
   /** The table of skeins stays while the page is open; it is nobody's note. */
   @state() private table: TypedTable = { list: '', region: 'hanse-towns', when: 'c. 1370' };
+  readonly #paper = new OnPaper(this, () => this.performUpdate());
+  /** The year is being drawn along its thread, and has its step of the way back already. */
+  #dragging = false;
 
   override connectedCallback() {
     super.connectedCallback();
@@ -115,6 +121,7 @@ export class TgApp extends LitElement {
       <main>${this.#view()}</main>
       <footer>
         ${this.size ? html`<p>${this.isKept ? html`Your notebook in this browser: ${counted(this.size.notes, 'note')}.` : html`Wadholm Quay, the demonstration notebook: ${this.size.notes} notes. Its people, trials and measurements are invented.`}</p>` : nothing}
+        ${this.#paper.value ? html`<p>Printed on ${today()}.</p>` : nothing}
       </footer>
     `;
   }
@@ -159,6 +166,8 @@ export class TgApp extends LitElement {
         return html`<tg-notebook .engine=${this.engine} .note=${id} .settings=${settings} .version=${this.version}>
           <div slot="ways-in"><tg-read-in></tg-read-in><tg-take-out></tg-take-out></div>
         </tg-notebook>`;
+      case 'recipes':
+        return html`<tg-recipes .engine=${this.engine} .recipe=${id} .version=${this.version}></tg-recipes>`;
       case 'dyestuffs':
         return html`<tg-dyestuffs .engine=${this.engine} .dyestuff=${id} .version=${this.version}></tg-dyestuffs>`;
       default:
@@ -185,22 +194,21 @@ export class TgApp extends LitElement {
   }
 
   readonly #follow = () => {
-    this.address = readAddress(globalThis.location.hash);
+    this.#dragging = false;
+    this.#show();
   };
 
+  #show() {
+    this.address = readAddress(globalThis.location.hash);
+  }
+
   readonly #key = (event: KeyboardEvent) => {
-    const typing = event
-      .composedPath()
-      .some((one) => one instanceof HTMLInputElement || one instanceof HTMLSelectElement || one instanceof HTMLTextAreaElement);
-    if (typing || event.ctrlKey || event.metaKey || event.altKey) return;
+    if (event.composedPath().some(takesLetters) || event.ctrlKey || event.metaKey || event.altKey) return;
     if (event.key === 'p' || event.key === 'P') globalThis.print();
   };
 
-  #asked(event: QuestionChangeEvent) {
-    // A dragged year replaces the address: going back leads to the question before, not to every year between.
-    const next = addressOf({ view: 'ask', settings: settingsOf(event.detail.question) });
-    globalThis.history.replaceState(undefined, '', next);
-    this.#follow();
+  #asked({ detail: { question, settled } }: QuestionChangeEvent) {
+    this.#goTo(addressOf({ view: 'ask', settings: settingsOf(question) }), settled);
   }
 
   #compared({ detail: { before, now } }: CompareChangeEvent) {
@@ -219,13 +227,24 @@ export class TgApp extends LitElement {
     this.#goTo(addressOf({ view: 'palette', settings: settingsOfPalette(event.detail.palette) }), event.detail.settled);
   }
 
-  /** A dragged year replaces the address, so that going back leads to the question before and not to every year between. */
+  /** A drag of the year is one step of the way back, whatever years it touched. */
   #goTo(next: string, settled: boolean) {
-    if (settled) globalThis.history.pushState(undefined, '', next);
-    else globalThis.history.replaceState(undefined, '', next);
-    this.#follow();
+    const isSame = next === globalThis.location.hash;
+    if (!settled && this.#dragging) globalThis.history.replaceState(undefined, '', next);
+    else if (!isSame) globalThis.history.pushState(undefined, '', next);
+    this.#show();
+    this.#dragging = !settled;
   }
 }
+
+/** "25 November 2026": a sheet of paper outlives the notebook it was printed from. */
+const today = (): string => new Date().toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' });
+
+/** Whether a letter typed there belongs to the control; a thread of years takes none. */
+const takesLetters = (one: EventTarget): boolean =>
+  one instanceof HTMLInputElement
+    ? one.type !== 'range'
+    : one instanceof HTMLSelectElement || one instanceof HTMLTextAreaElement || (one instanceof HTMLElement && one.isContentEditable);
 
 declare global {
   interface HTMLElementTagNameMap {
