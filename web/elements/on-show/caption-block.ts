@@ -1,0 +1,74 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import type { CaptionView } from '../../notebook/views/caption-view.ts';
+
+/** A run of a caption's text and how it is marked. */
+export interface CaptionRun {
+  readonly text: string;
+  readonly bound: boolean;
+  readonly faulty: boolean;
+}
+
+/** A caption's text cut where marks begin and end: what rests on a claim, and what something is to be said about. */
+export function captionRuns({ text, bound, notices }: Pick<CaptionView, 'text' | 'bound' | 'notices'>): readonly CaptionRun[] {
+  const ranges = (all: readonly { readonly range?: readonly [number, number] }[]) => all.flatMap(({ range }) => (range ? [range] : []));
+  const [resting, faults] = [ranges(bound), ranges(notices)];
+  const cuts = [...new Set([0, text.length, ...[...resting, ...faults].flat()])]
+    .filter((at) => at >= 0 && at <= text.length)
+    .sort((a, b) => a - b);
+  const covered = (all: readonly (readonly [number, number])[], from: number, to: number) =>
+    all.some(([start, end]) => start <= from && to <= end);
+  return cuts.slice(0, -1).flatMap((from, at) => {
+    const to = cuts[at + 1] ?? from;
+    return to > from ? [{ text: text.slice(from, to), bound: covered(resting, from, to), faulty: covered(faults, from, to) }] : [];
+  });
+}
+
+/** A caption with its marks, what is to be said about it, what changed behind it, and its review. */
+export const captionBlock = (caption: CaptionView): TemplateResult => html`
+  <h3 lang=${caption.lang}>${caption.headline}</h3>
+  <blockquote lang=${caption.lang}>${captionRuns(caption).map(runTemplate)}</blockquote>
+  <p class="quiet">
+    ${[
+      `${caption.words} words`,
+      caption.grade,
+      `version ${caption.version}`,
+      caption.lang,
+      caption.onlyPartlyChecked ? 'some checks know only English' : '',
+    ]
+      .filter((part) => part !== '')
+      .join(' · ')}
+  </p>
+  ${
+    caption.stale.length === 0
+      ? nothing
+      : html`<div class="notice">
+          <p><strong>Stale.</strong> What it rests on has changed:</p>
+          <ul>
+            ${caption.stale.map((says) => html`<li>${says}</li>`)}
+          </ul>
+        </div>`
+  }
+  ${
+    caption.notices.length === 0
+      ? nothing
+      : html`<ul class="notice">
+          ${caption.notices.map(({ says }) => html`<li>${says}</li>`)}
+        </ul>`
+  }
+  ${
+    caption.review.length === 0
+      ? nothing
+      : html`<ul class="quiet">
+          ${caption.review.map(
+            ({ by, date, says, decision, reason }) =>
+              html`<li>
+                ${[by, date].filter((part) => part !== '').join(', ')}: “${says}”
+                ${decision === 'open' ? 'Open.' : `${decision === 'accepted' ? 'Accepted' : 'Declined'}: ${reason}.`}
+              </li>`,
+          )}
+        </ul>`
+  }
+`;
+
+const runTemplate = ({ text, bound, faulty }: CaptionRun) =>
+  bound || faulty ? html`<mark class=${faulty ? 'faulty' : ''}>${text}</mark>` : text;

@@ -1,0 +1,213 @@
+import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { Box } from '../../domain/display/lay-out.ts';
+import type { Engine } from '../../notebook/engine.ts';
+import type { BoardColour, DisplayView } from '../../notebook/views/display-view.ts';
+import type { CaptionDraft } from '../../notebook/words/draft-caption.ts';
+import { baseStyles } from '../shared/base.styles.ts';
+import { LatestTask } from '../shared/latest-task.ts';
+import '../swatch/tg-swatch.ts';
+import { captionBlock } from './caption-block.ts';
+import type { BoardMoveEvent } from './on-show-events.ts';
+import { onShowStyles } from './on-show.styles.ts';
+import { PageSize } from './page-size.ts';
+import './tg-board.ts';
+import './tg-light-plan.ts';
+
+/**
+ * @summary A display: its board, captions with what they rest on, light plan, and what was not to be had then. Paper holds the board.
+ * @csspart board - The board.
+ * @csspart captions - The captions, each with its colour.
+ */
+@customElement('tg-display')
+export class TgDisplay extends LitElement {
+  static override styles = [
+    baseStyles,
+    onShowStyles,
+    css`
+      tg-board {
+        max-inline-size: 60rem;
+        margin-block: var(--tg-space-4);
+      }
+      .not-then {
+        display: grid;
+        grid-template-columns: repeat(auto-fill, minmax(min(20rem, 100%), 1fr));
+        gap: 0 var(--tg-space-6);
+      }
+      @media print {
+        tg-board {
+          max-inline-size: none;
+          margin: 0;
+        }
+      }
+    `,
+  ];
+
+  /** Where the notebook is. */
+  @property({ attribute: false }) engine?: Engine;
+  /** Id of the display note. */
+  @property({ attribute: 'display-id' }) displayId = '';
+  /** Grows when the notebook changes. */
+  @property({ type: Number }) version = 0;
+  /** UTC, ISO 8601: the day it is. */
+  @property() now = '';
+
+  @state() private view?: DisplayView | 'none';
+  @state() private language = 'en';
+  @state() private windows = false;
+  @state() private moved: ReadonlyMap<string, Box> = new Map();
+  @state() private drafts: ReadonlyMap<string, CaptionDraft> = new Map();
+
+  readonly #opening = new LatestTask<DisplayView | undefined>((view) => {
+    this.view = view ?? 'none';
+    this.#paper.set(view?.sheet, 0);
+  });
+  readonly #paper = new PageSize(this);
+
+  override willUpdate(changed: PropertyValues<this>) {
+    if (!this.engine || !(['engine', 'displayId', 'version'] as const).some((name) => changed.has(name))) return;
+    if (changed.has('displayId')) {
+      this.moved = new Map();
+      this.drafts = new Map();
+    }
+    this.#opening.run(this.engine.display(this.displayId));
+  }
+
+  override render() {
+    const { view } = this;
+    if (view === undefined) return html`<p role="status">Laying out the board.</p>`;
+    if (view === 'none')
+      return html`<p role="alert">No display of this notebook is called “${this.displayId}”. <a href="#/on-show">All displays</a></p>`;
+    const id = encodeURIComponent(view.id);
+    return html`
+      <div class="screen">
+        <p class="quiet"><a href="#/on-show">All displays and what is due</a></p>
+        <h1>${view.title}</h1>
+        <p class="quiet">
+          ${[view.place, view.reading, view.sheet.name, `version ${view.version}`].filter((part) => part !== '').join(' · ')} ·
+          <a href=${`#/palette/${encodeURIComponent(view.palette.id)}`}>${view.palette.title}</a> ·
+          <a href=${`#/notebook/${id}`}>the note</a>
+        </p>
+        <p role="status">
+          ${view.staleCaptions === 0 ? 'Every caption still stands on its claims.' : html`<strong>${view.staleCaptions} ${view.staleCaptions === 1 ? 'caption is' : 'captions are'} stale.</strong>`}
+        </p>
+        ${
+          view.problems.length + view.alike.length === 0
+            ? nothing
+            : html`<ul class="notice">
+                ${[...view.problems, ...view.alike].map((says) => html`<li>${says}</li>`)}
+              </ul>`
+        }
+        <div class="asked">
+          ${
+            view.languages.length > 1
+              ? html`<label
+                  >Captions on the board
+                  <select @change=${this.#spoken}>
+                    ${view.languages.map((language) => html`<option ?selected=${language === this.language}>${language}</option>`)}
+                  </select></label
+                >`
+              : nothing
+          }
+          <button type="button" class="plain" aria-pressed=${this.windows} @click=${this.#showWindows}>Windows for real cloth</button>
+          <a href=${`#/on-show/${id}?print=labels`}>Labels</a>
+          <a href=${`#/on-show/${id}?print=dossier`}>Dossier: every evidence sheet</a>
+          <button type="button" class="plain" @click=${() => globalThis.print()}>Print the board at its true size</button>
+        </div>
+      </div>
+      <tg-board
+        part="board"
+        .display=${view}
+        .language=${this.language}
+        .moved=${this.moved}
+        .windows=${this.windows}
+        .day=${this.now.slice(0, 10)}
+        @tg-board-move=${this.#tryOut}
+      ></tg-board>
+      <div class="screen">
+        ${this.moved.size === 0 ? nothing : this.#movedText()}
+        <h2>Captions</h2>
+        <div part="captions">${view.colours.map((colour) => this.#captions(view, colour))}</div>
+        <h2>Light</h2>
+        <tg-light-plan .engine=${this.engine} .displayId=${view.id} .version=${this.version} .now=${this.now}></tg-light-plan>
+        <h2>What is not on it</h2>
+        ${view.gaps === '' ? nothing : html`<p>${view.gaps}</p>`}
+        <ul class="not-then">
+          ${view.notThen.map(({ title, why }) => html`<li><strong>${title}</strong><br /><span class="quiet">${why}</span></li>`)}
+        </ul>
+      </div>
+    `;
+  }
+
+  #captions(view: DisplayView, colour: BoardColour) {
+    const draft = this.drafts.get(colour.what);
+    return html`<section class="pair">
+      <tg-swatch
+        .hex=${colour.hex}
+        .fibre=${colour.cloth?.weave ?? 'wool'}
+        .verdict=${colour.cloth?.verdict}
+        .classes=${colour.cloth?.classes ?? 0}
+        .seed=${colour.code || colour.what}
+        .label=${colour.title}
+      ></tg-swatch>
+      <div>
+        <p class="quiet">
+          ${[colour.title, colour.cloth?.verdictWord, colour.code, colour.material === 'real' ? `window for a ${colour.form}` : 'printed'].filter((part) => part).join(' · ')}
+          · <a href=${`#/on-show/${encodeURIComponent(view.id)}?sheet=${encodeURIComponent(colour.what)}`}>everything behind it</a>
+        </p>
+        ${colour.captions.map(captionBlock)}
+        ${
+          draft
+            ? html`<p class="quiet">A first draft, for you to edit:</p>
+                <blockquote lang="en"><strong>${draft.headline}.</strong> ${draft.text}</blockquote>`
+            : colour.cloth
+              ? html`<button type="button" class="plain" @click=${() => this.#draft(colour.what)}>
+                  ${colour.captions.length === 0 ? 'Draft a caption' : 'Draft it anew from the claims'}
+                </button>`
+              : nothing
+        }
+      </div>
+    </section>`;
+  }
+
+  #movedText() {
+    const lines = [...this.moved].map(
+      ([what, { x, y, widthMm, heightMm }]) => `  - { what: ${what}, x: ${x}, y: ${y}, w: ${tenth(widthMm)}, h: ${tenth(heightMm)} }`,
+    );
+    return html`<div class="notice">
+      <p>Moved, and not written down. In the note these places are:</p>
+      <pre>${['places:', ...lines].join('\n')}</pre>
+      <button type="button" class="plain" @click=${this.#putBack}>Put everything back</button>
+    </div>`;
+  }
+
+  #showWindows() {
+    this.windows = !this.windows;
+  }
+
+  #putBack() {
+    this.moved = new Map();
+  }
+
+  #tryOut({ detail: { what, box } }: BoardMoveEvent) {
+    this.moved = new Map(this.moved).set(what, box);
+  }
+
+  #spoken(event: Event) {
+    if (event.target instanceof HTMLSelectElement) this.language = event.target.value;
+  }
+
+  #draft(what: string) {
+    void this.engine?.captionDraft(this.displayId, what).then((draft) => {
+      if (draft) this.drafts = new Map(this.drafts).set(what, draft);
+    });
+  }
+}
+
+const tenth = (mm: number): number => Math.round(mm * 10) / 10;
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tg-display': TgDisplay;
+  }
+}

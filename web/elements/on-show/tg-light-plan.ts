@@ -1,0 +1,161 @@
+import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { Engine } from '../../notebook/engine.ts';
+import type { LightPlanView, LitColour, TypedLight } from '../../notebook/views/light-plan-view.ts';
+import { baseStyles } from '../shared/base.styles.ts';
+import { LatestTask } from '../shared/latest-task.ts';
+import { onShowStyles } from './on-show.styles.ts';
+
+/**
+ * @summary What light does to the colours of a display: years to a first fade, limits, days to take them down, turns of swap sets.
+ * @csspart colours - The table of colours.
+ */
+@customElement('tg-light-plan')
+export class TgLightPlan extends LitElement {
+  static override styles = [baseStyles, onShowStyles];
+
+  /** Where the notebook is. */
+  @property({ attribute: false }) engine?: Engine;
+  /** Id of the display note. */
+  @property({ attribute: 'display-id' }) displayId = '';
+  /** Grows when the notebook changes. */
+  @property({ type: Number }) version = 0;
+  /** UTC, ISO 8601: the day it is. */
+  @property() now = '';
+
+  /** What is tried out here and not written down. */
+  @state() private typed: TypedLight = {};
+  @state() private view?: LightPlanView;
+
+  readonly #reckoning = new LatestTask<LightPlanView | undefined>((view) => (this.view = view));
+
+  override willUpdate(changed: PropertyValues) {
+    if (this.engine && ['engine', 'displayId', 'version', 'now', 'typed'].some((name) => changed.has(name)))
+      this.#reckoning.run(this.engine.lightPlan(this.displayId, this.typed, this.now));
+  }
+
+  override render() {
+    const { view } = this;
+    if (!view) return nothing;
+    const number = (label: string, key: 'lux' | 'hoursPerDay' | 'daysPerYear', most: number) =>
+      html`<label
+        >${label}
+        <input
+          type="number"
+          min="0"
+          max=${most}
+          step=${'any' as unknown as number}
+          .value=${`${Number(view.plan[key].toPrecision(4))}`}
+          ?disabled=${view.window !== 'none' && key !== 'daysPerYear'}
+          @change=${(event: Event) => this.#number(event, key)}
+      /></label>`;
+    return html`
+      <div class="asked screen">
+        ${number('Lux at the cloth', 'lux', 200_000)} ${number('Hours a day', 'hoursPerDay', 24)}
+        ${number('Days a year', 'daysPerYear', 366)}
+        <label
+          >Ultraviolet
+          <select @change=${(event: Event) => this.#set({ uv: valueOf(event) === 'rich' ? 'rich' : 'removed' })}>
+            <option value="removed" ?selected=${view.plan.uv === 'removed'}>filtered out</option>
+            <option value="rich" ?selected=${view.plan.uv === 'rich'}>as through window glass</option>
+          </select></label
+        >
+        <label
+          >Window
+          <select @change=${(event: Event) => this.#window(event)}>
+            <option value="none" ?selected=${view.window === 'none'}>none: measured light</option>
+            <option value="north" ?selected=${view.window === 'north'}>a north sill, estimated</option>
+            <option value="sunny" ?selected=${view.window === 'sunny'}>a sunny sill, estimated</option>
+          </select></label
+        >
+      </div>
+      <p role="status">
+        ${view.dose}, from
+        ${view.from}${view.first === undefined ? '' : html`. <strong>The first cloth comes down by ${view.first}.</strong>`}
+        ${view.notMeasured ? 'Nobody has written down a lux reading for this board; usual museum light is assumed.' : ''}
+      </p>
+      <div class="scroll" tabindex="0" role="group" aria-label="Light by colour">
+        <table part="colours">
+          <thead>
+            <tr>
+              <th scope="col">Colour</th>
+              <th scope="col">Class</th>
+              <th scope="col">Years to a first fade</th>
+              <th scope="col">Its year’s light</th>
+              <th scope="col">Take down</th>
+            </tr>
+          </thead>
+          <tbody>
+            ${view.colours.map((colour) => rowOf(colour))}
+          </tbody>
+        </table>
+      </div>
+      <ul class="quiet">
+        ${view.caveats.map((caveat) => html`<li>${caveat}</li>`)}
+      </ul>
+      <p class="screen">
+        <a href=${`data:text/calendar;charset=utf-8,${encodeURIComponent(view.calendar)}`} download=${`${view.id}-light.ics`}
+          >Reminders for a calendar</a
+        >
+      </p>
+    `;
+  }
+
+  #set(change: TypedLight) {
+    this.typed = { ...this.typed, ...change };
+  }
+
+  #number(event: Event, key: 'lux' | 'hoursPerDay' | 'daysPerYear') {
+    if (event.target instanceof HTMLInputElement && event.target.validity.valid && event.target.value !== '')
+      this.#set({ [key]: event.target.valueAsNumber });
+  }
+
+  #window(event: Event) {
+    const value = valueOf(event);
+    const window = value === 'north' || value === 'sunny' ? value : 'none';
+    const { uv: _, ...rest } = this.typed;
+    this.typed = { ...rest, window };
+  }
+}
+
+const valueOf = (event: Event): string => (event.target instanceof HTMLSelectElement ? event.target.value : '');
+
+const rowOf = (colour: LitColour) =>
+  html`<tr>
+    <th scope="row">${colour.title}${colour.code === '' ? nothing : html`<br /><span class="quiet">${colour.code}</span>`}</th>
+    <td>
+      ${colour.classText}${
+        colour.grades.length === 0
+          ? nothing
+          : html`<details>
+              <summary>grades</summary>
+              ${colour.grades.map((says) => html`<p class="quiet">${says}</p>`)}
+            </details>`
+      }
+    </td>
+    <td>
+      ${
+        colour.years === ''
+          ? 'unknown'
+          : html`${colour.years}<br /><span class="quiet">${colour.spread} if grades are a class off. ${colour.outdoors.join(' ')}</span>`
+      }${colour.measured === '' ? nothing : html`<br /><span class="quiet">${colour.measured}</span>`}
+    </td>
+    <td>${colour.overBudget ? html`<strong>Too much.</strong> ` : nothing}${colour.budget}</td>
+    <td>
+      ${colour.rotateBy === undefined ? colour.rotateBecause : html`<strong>${colour.rotateBy}</strong>: ${colour.rotateBecause}`}
+      ${colour.samplesNeeded === undefined ? nothing : html`<br /><span class="quiet">A swap set of ${colour.samplesNeeded} would last the year.</span>`}
+      ${
+        colour.turns.length === 0
+          ? nothing
+          : html`<ol class="quiet">
+              ${colour.turns.map(({ code, from, until }) => html`<li>${code}: ${from} to ${until}</li>`)}
+            </ol>`
+      }
+    </td>
+  </tr>`;
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'tg-light-plan': TgLightPlan;
+  }
+}
