@@ -73,7 +73,8 @@ export const styles = css`
     footer {
       padding: 0;
     }
-    nav {
+    nav,
+    .own-paper {
       display: none;
     }
     .name {

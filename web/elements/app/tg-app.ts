@@ -33,6 +33,7 @@ const STANDING: readonly (readonly [View, string])[] = [
   ['palette', 'Palette'],
   ['who-had-what', 'Who had what'],
   ['recipes', 'Recipes'],
+  ['on-show', 'On show'],
   ['notebook', 'Notebook'],
 ];
 
@@ -50,6 +51,7 @@ const LATER: Partial<Record<View, () => Promise<unknown>>> = {
   notebook: () =>
     Promise.all([import('../notebook/tg-notebook.ts'), import('../read-in/tg-read-in.ts'), import('../take-out/tg-take-out.ts')]),
   recipes: () => import('../recipe/tg-recipes.ts'),
+  'on-show': () => import('../on-show/tg-on-show.ts'),
   'who-had-what': () => import('../who-had-what/tg-who-had-what.ts'),
 };
 
@@ -74,6 +76,8 @@ export class TgApp extends LitElement {
   readonly #paper = new OnPaper(this, () => this.performUpdate());
   /** The year is being drawn along its thread, and has its step of the way back already. */
   #dragging = false;
+  /** When the page was opened: the day for what is due. */
+  readonly #opened = new Date().toISOString();
 
   override connectedCallback() {
     super.connectedCallback();
@@ -105,7 +109,7 @@ export class TgApp extends LitElement {
 
   override render() {
     return html`
-      <header>
+      <header class=${this.#ownPaper ? 'own-paper' : ''}>
         <p class="name">Tenterground</p>
         <nav aria-label="Views">
           <ul part="views">
@@ -119,11 +123,17 @@ export class TgApp extends LitElement {
         </nav>
       </header>
       <main>${this.#view()}</main>
-      <footer>
+      <footer class=${this.#ownPaper ? 'own-paper' : ''}>
         ${this.size ? html`<p>${this.isKept ? html`Your notebook in this browser: ${counted(this.size.notes, 'note')}.` : html`Wadholm Quay, the demonstration notebook: ${this.size.notes} notes. Its people, trials and measurements are invented.`}</p>` : nothing}
         ${this.#paper.value ? html`<p>Printed on ${today()}.</p>` : nothing}
       </footer>
     `;
+  }
+
+  /** A board and a sheet of labels fill their paper to the edge: nothing of the page is printed with them. */
+  get #ownPaper(): boolean {
+    const { view, id, settings } = this.address;
+    return view === 'on-show' && id !== undefined && settings['sheet'] === undefined && settings['print'] !== 'dossier';
   }
 
   #view() {
@@ -168,6 +178,14 @@ export class TgApp extends LitElement {
         </tg-notebook>`;
       case 'recipes':
         return html`<tg-recipes .engine=${this.engine} .recipe=${id} .version=${this.version}></tg-recipes>`;
+      case 'on-show':
+        return html`<tg-on-show
+          .engine=${this.engine}
+          .displayId=${id}
+          .settings=${settings}
+          .version=${this.version}
+          .now=${this.#opened}
+        ></tg-on-show>`;
       case 'dyestuffs':
         return html`<tg-dyestuffs .engine=${this.engine} .dyestuff=${id} .version=${this.version}></tg-dyestuffs>`;
       default:
