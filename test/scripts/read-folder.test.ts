@@ -174,7 +174,15 @@ describe('check of a folder with everything wrong at once', () => {
     const { code: ended, out } = await runCommand(
       ask,
       folder.path,
-      ...['--colour', '45,45,25', '--region', 'england', '--when', '1350', '--fibre', 'wool', '--json'],
+      '--colour',
+      '45,45,25',
+      '--region',
+      'england',
+      '--when',
+      '1350',
+      '--fibre',
+      'wool',
+      '--json',
     );
     expect(ended).toBe(0);
     expect(JSON.parse(out)).toMatchObject({ verdict: 'feasible', candidates: [{ recipe: 'red', standing: 'imported' }] });

@@ -9,7 +9,7 @@ const placeOf = (row: LabCase): number => {
   const at = askRow(base, row).answer.explanations.findIndex(({ dyes }) => meets(dyes, row.expect));
   return at < 0 ? Infinity : at + 1;
 };
-const withoutPlace = ({ region: _, when: __, ...row }: LabCase): LabCase => row;
+const withoutPlace = ({ region: _region, when: _when, ...row }: LabCase): LabCase => row;
 
 /**
  * Wrong as the weights were fixed before the cases were entered, and left so. The first counts alizarin twice, once as plainly present

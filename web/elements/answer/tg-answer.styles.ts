@@ -7,12 +7,21 @@ export const styles = css`
   }
   .verdict {
     display: grid;
-    grid-template-columns: minmax(0, 1fr) auto;
-    gap: var(--tg-space-5);
+    grid-template: 'head lead' auto 'reasons lead' 1fr / minmax(0, 1fr) auto;
+    column-gap: var(--tg-space-5);
     align-items: start;
     margin-block: var(--tg-space-6) var(--tg-space-5);
     padding-block-start: var(--tg-space-5);
     border-block-start: var(--tg-line-2) solid var(--tg-ink);
+  }
+  .head {
+    grid-area: head;
+  }
+  .lead {
+    grid-area: lead;
+  }
+  .reasons {
+    grid-area: reasons;
   }
   h2.word {
     margin: 0;
@@ -138,13 +147,31 @@ export const styles = css`
   .again {
     margin: 0;
   }
+  .apart {
+    margin-block: var(--tg-space-4) 0;
+  }
+  .besides section.block {
+    margin: 0;
+  }
+  .sources {
+    margin: 0;
+    padding: 0;
+    list-style: none;
+    font: var(--tg-type-small) / 1.45 var(--tg-font-label);
+    overflow-wrap: anywhere;
+  }
+  .sources li {
+    padding-block: var(--tg-space-1);
+    max-inline-size: var(--tg-measure);
+  }
   @media (max-width: 40rem) {
     h2.word {
       font-size: var(--tg-type-4);
     }
     .verdict {
+      grid-template: 'head lead' auto 'reasons reasons' auto / minmax(0, 1fr) auto;
       margin-block-start: var(--tg-space-4);
-      gap: var(--tg-space-3);
+      column-gap: var(--tg-space-3);
     }
     .why {
       font-size: var(--tg-type-base);
@@ -197,9 +224,15 @@ export const styles = css`
       margin-block: 3mm;
       break-inside: avoid;
     }
+    .apart {
+      margin-block: 1mm 0;
+    }
     .cloths {
       grid-template-columns: repeat(3, 1fr);
       gap: 3mm 5mm;
+    }
+    .cloth {
+      gap: 3mm;
     }
     .cloth tg-swatch {
       --tg-swatch-size: 15mm;
@@ -207,13 +240,17 @@ export const styles = css`
     .lead tg-swatch {
       --tg-swatch-size: 20mm;
     }
-    .on-screen,
-    details,
-    .cloths > :nth-child(n + 4),
-    .sides ul.lines > :nth-child(n + 6) {
-      display: none;
+    .sources {
+      columns: 2;
+      column-gap: 8mm;
+      font-size: 7pt;
+      line-height: 1.3;
     }
-    .sides .sides ul.lines > :nth-child(n + 3) {
+    .sources li {
+      padding-block: 0.2mm;
+      break-inside: avoid;
+    }
+    details {
       display: none;
     }
   }

@@ -4,11 +4,11 @@ import type { AnswerView } from '../../notebook/views/answer-view.ts';
 import type { ClothView } from '../../notebook/views/cloth-view.ts';
 import type { ClaimLine } from '../../notebook/words/claim-line.ts';
 import '../swatch/tg-swatch.ts';
+import { OnPaper } from '../shared/on-paper.ts';
+import { keysShown, ON_SCREEN, paperPlan, type Shown } from './paper-plan.ts';
 import { styles } from './tg-answer.styles.ts';
 
-/** How many lines of a side are printed and shown at first; the rest is one step away. Our choice: what fits one A4. */
-const FIRST_LINES = 6;
-const FIRST_CLOTHS = 6;
+/** Predictions are many; more than these help nobody. */
 const MOST_PREDICTED = 12;
 
 /**
@@ -26,58 +26,65 @@ export class TgAnswer extends LitElement {
   @property({ attribute: false }) answer?: AnswerView;
   /** What stands over the cloths. */
   @property({ attribute: 'cloths-title' }) clothsTitle = 'Cloths that come near';
-  /** When the notebook last changed, for the printed foot. */
-  @property({ attribute: 'notebook-date' }) notebookDate = '';
+  readonly #paper = new OnPaper(this, () => this.performUpdate());
 
   override render() {
     const { answer } = this;
     if (!answer) return nothing;
+    const shown = this.#paper.value ? paperPlan(answer) : ON_SCREEN;
     const lead = answer.cloths[0] ?? answer.predicted[0] ?? answer.closest;
+    const reasons = answer.because.slice(1);
     return html`
       <section class="verdict" part="verdict" aria-live="polite">
-        <div>
+        <div class="head">
           <h2 class="word">${answer.word}</h2>
           <p class="why">${answer.why}</p>
-          <p class="means">${answer.means}</p>
-          <ul class="because">
-            ${answer.because.slice(1).map((sentence) => html`<li>${sentence}</li>`)}
-          </ul>
         </div>
         <div class="lead">${lead ? this.#swatch(lead) : nothing}</div>
+        <div class="reasons">
+          <p class="means">${answer.means}</p>
+          <ul class="because">
+            ${reasons.slice(0, shown.because).map((sentence) => html`<li>${sentence}</li>`)}
+          </ul>
+          ${this.#more(reasons.length - shown.because)}
+        </div>
       </section>
       <div class="sides">
         <section part="for" aria-labelledby="for">
           <h3 id="for">What speaks for it</h3>
-          ${this.#lines(answer.speaksFor, 'Nothing in these notes reaches this place and time.')}
+          ${answer.speaksFor.length === 0 ? html`<p>Nothing in these notes reaches this place and time.</p>` : this.#claims(answer.speaksFor, shown.speaksFor)}
         </section>
         <section part="against" aria-labelledby="against">
           <h3 id="against">What speaks against it, or is missing</h3>
-          ${this.#against(answer)}
+          ${this.#against(answer, shown)}
         </section>
       </div>
-      ${this.#plain('What the word meant', answer.meanings)} ${this.#plain('Rules beside it', answer.rules)}
-      ${this.#plain('For whom, how usual, at what price', answer.forWhom)} ${this.#plain('What would change it', answer.changes)}
-      <section class="block" part="cloths">${this.#cloths(answer)}</section>
-      ${this.#plain('Settings that are not the usual ones', answer.settings)}
+      <div class="sides besides">
+        ${this.#plain('What the word meant', answer.meanings, shown.meanings)} ${this.#plain('Rules beside it', answer.rules, shown.rules)}
+        ${this.#plain('For whom, how usual, at what price', answer.forWhom, shown.forWhom)}
+        ${this.#plain('What would change it', answer.changes, shown.changes)}
+      </div>
+      ${this.#cloths(answer, shown)} ${this.#plain('Settings that are not the usual ones', answer.settings, Infinity)}
+      ${this.#sources(answer, shown)}
     `;
   }
 
-  #lines(lines: readonly ClaimLine[], empty: string) {
-    if (lines.length === 0) return html`<p>${empty}</p>`;
-    const rest = lines.slice(FIRST_LINES);
-    return html`<ul class="lines">
-        ${lines.slice(0, FIRST_LINES).map((line) => this.#line(line))}
-      </ul>
-      ${
-        rest.length === 0
-          ? nothing
-          : html`<details class="on-screen">
-              <summary>${rest.length} more</summary>
-              <ul class="lines">
-                ${rest.map((line) => this.#line(line))}
-              </ul>
-            </details>`
-      }`;
+  /** What is left out: opened on a screen, counted on paper. */
+  #more(count: number, rest?: () => unknown) {
+    if (count <= 0) return nothing;
+    if (this.#paper.value || !rest) return html`<p class="small">${count} more in the notebook.</p>`;
+    return html`<details>
+      <summary>${count} more</summary>
+      ${rest()}
+    </details>`;
+  }
+
+  #claims(lines: readonly ClaimLine[], first: number) {
+    const list = (some: readonly ClaimLine[]) =>
+      html`<ul class="lines">
+        ${some.map((line) => this.#line(line))}
+      </ul>`;
+    return html`${first > 0 ? list(lines.slice(0, first)) : nothing} ${this.#more(lines.length - first, () => list(lines.slice(first)))}`;
   }
 
   #line(line: ClaimLine) {
@@ -92,86 +99,97 @@ export class TgAnswer extends LitElement {
     </li>`;
   }
 
-  #against(answer: AnswerView) {
-    const nothingAgainst = answer.speaksAgainst.length === 0 && answer.missing.length === 0;
-    return html`${answer.speaksAgainst.length > 0 ? this.#lines(answer.speaksAgainst, '') : nothing}
+  #against(answer: AnswerView, shown: Shown) {
+    const { speaksAgainst, missing, nearest, others } = answer;
+    return html`${speaksAgainst.length > 0 ? this.#claims(speaksAgainst, shown.speaksAgainst) : nothing}
+    ${missing.length > 0 ? this.#sentences(missing, shown.missing) : nothing}
+    ${speaksAgainst.length + missing.length === 0 ? html`<p>Nothing in these notes speaks against it.</p>` : nothing}
     ${
-      answer.missing.length > 0
-        ? html`<ul class="lines">
-            ${answer.missing.map((sentence) => html`<li>${sentence}</li>`)}
-          </ul>`
-        : nothing
-    }
-    ${nothingAgainst ? html`<p>Nothing in these notes speaks against it.</p>` : nothing}
-    ${
-      answer.nearest.length > 0
-        ? html`<p class="small">The nearest records at other times</p>
-            ${this.#lines(answer.nearest, '')}`
+      nearest.length > 0
+        ? html`<p class="small apart">The nearest records at other times</p>
+            ${this.#claims(nearest, shown.nearest)}`
         : nothing
     }
     ${
-      answer.others > 0
-        ? html`<p class="small">
-            ${answer.others} more ${answer.others === 1 ? 'claim speaks' : 'claims speak'} of other places or years.
-          </p>`
+      others > 0
+        ? html`<p class="small apart">${others} more ${others === 1 ? 'claim speaks' : 'claims speak'} of other places or years.</p>`
         : nothing
     }`;
   }
 
-  #plain(title: string, sentences: readonly string[]) {
-    if (sentences.length === 0) return nothing;
+  #sentences(sentences: readonly string[], first: number) {
+    const list = (some: readonly string[]) =>
+      html`<ul class="lines">
+        ${some.map((sentence) => html`<li>${sentence}</li>`)}
+      </ul>`;
+    return html`${list(sentences.slice(0, first))} ${this.#more(sentences.length - first, () => list(sentences.slice(first)))}`;
+  }
+
+  #plain(title: string, sentences: readonly string[], first: number) {
+    if (sentences.length === 0 || first === 0) return nothing;
     return html`<section class="block">
       <h3>${title}</h3>
-      <ul class="lines">
-        ${sentences.map((sentence) => html`<li>${sentence}</li>`)}
-      </ul>
+      ${this.#sentences(sentences, first)}
     </section>`;
   }
 
-  #cloths(answer: AnswerView) {
+  #sources(answer: AnswerView, shown: Shown) {
+    const keys = keysShown(answer, shown);
+    const sources = this.#paper.value ? answer.sources.filter(({ key }) => keys.has(key)) : answer.sources;
+    if (sources.length === 0) return nothing;
+    const list = html`<ul class="sources">
+      ${sources.map(({ key, text }) => html`<li><strong>${key}</strong>: ${text}</li>`)}
+    </ul>`;
+    if (this.#paper.value) {
+      return html`<section class="block">
+        <h3>Sources</h3>
+        ${list}
+      </section>`;
+    }
+    return html`<details class="block">
+      <summary>Sources of these claims in full (${sources.length})</summary>
+      ${list}
+    </details>`;
+  }
+
+  #cloths(answer: AnswerView, shown: Shown) {
     const { closest, nearestAttested, cloths, predicted } = answer;
-    const rest = cloths.slice(FIRST_CLOTHS);
     const list = (items: readonly ClothView[]) =>
       html`<ul class="cloths">
         ${items.map((cloth) => html`<li class="cloth">${this.#cloth(cloth)}</li>`)}
       </ul>`;
+    const near = cloths.slice(0, shown.cloths);
     if (cloths.length === 0 && predicted.length === 0 && !closest) return nothing;
-    return html`${
-      cloths.length === 0
-        ? nothing
-        : html`<h3>${this.clothsTitle}</h3>
-            ${list(cloths.slice(0, FIRST_CLOTHS))}
-            ${
-              rest.length === 0
-                ? nothing
-                : html`<details class="on-screen">
-                    <summary>${rest.length} more</summary>
-                    ${list(rest)}
-                  </details>`
-            }`
-    }
-    ${
-      predicted.length === 0
-        ? nothing
-        : html`<details class="on-screen">
-            <summary>
-              Could be tried: ${predicted.length} predicted ${predicted.length === 1 ? 'over-dye comes' : 'over-dyes come'} near
-            </summary>
-            ${list(predicted.slice(0, MOST_PREDICTED))}
-          </details>`
-    }
-    ${
-      closest || nearestAttested
-        ? html`<div class="sides">
-            ${closest ? this.#named('The closest colour of all', closest, cloths) : nothing}
-            ${nearestAttested ? this.#named(`The nearest ${nearestAttested.verdictWord.toLowerCase()} colour`, nearestAttested, cloths) : nothing}
-          </div>`
-        : nothing
-    }`;
+    return html`<section class="block" part="cloths">
+      ${
+        near.length === 0
+          ? nothing
+          : html`<h3>${this.clothsTitle}</h3>
+              ${list(near)} ${this.#more(cloths.length - near.length, () => list(cloths.slice(near.length)))}`
+      }
+      ${
+        predicted.length === 0 || this.#paper.value
+          ? nothing
+          : html`<details>
+              <summary>
+                Could be tried: ${predicted.length} predicted ${predicted.length === 1 ? 'over-dye comes' : 'over-dyes come'} near
+              </summary>
+              ${list(predicted.slice(0, MOST_PREDICTED))}
+            </details>`
+      }
+      ${
+        shown.named > 0 && (closest || nearestAttested)
+          ? html`<div class="sides">
+              ${closest ? this.#named('The closest colour of all', closest, near) : nothing}
+              ${nearestAttested ? this.#named(`The nearest ${nearestAttested.verdictWord.toLowerCase()} colour`, nearestAttested, near) : nothing}
+            </div>`
+          : nothing
+      }
+    </section>`;
   }
 
   #named(title: string, cloth: ClothView, above: readonly ClothView[]) {
-    const isAbove = above.slice(0, FIRST_CLOTHS).some(({ id }) => id === cloth.id);
+    const isAbove = above.some(({ id }) => id === cloth.id);
     return html`<div>
       <h3>${title}</h3>
       ${isAbove ? html`<p class="again">${cloth.title}, ${cloth.verdictWord.toLowerCase()}, above.</p>` : html`<div class="cloth">${this.#cloth(cloth)}</div>`}
@@ -205,14 +223,19 @@ export class TgAnswer extends LitElement {
           }
           · ${cloth.samples}</span
         >
+        ${cloth.spread === undefined ? nothing : html`<span class="small">Predicted, ${cloth.spread}</span>`}
         ${cloth.standIns.map((text) => html`<span class="small">${text}</span>`)}
-        <details>
-          <summary>Numbers</summary>
-          <span class="small">Lab ${cloth.lab} (D65, 10°)</span>
-          <span class="small">${cloth.lch}</span>
-          <span class="small">screen ${cloth.hex}${cloth.inScreenGamut ? '' : ', nearest the screen can show'}</span>
-        </details>
+        ${this.#paper.value ? html`<span class="small">Lab ${cloth.lab} (D65, 10°)</span>` : this.#numbers(cloth)}
       </div>`;
+  }
+
+  #numbers(cloth: ClothView) {
+    return html`<details>
+      <summary>Numbers</summary>
+      <span class="small">Lab ${cloth.lab} (D65, 10°)</span>
+      <span class="small">${cloth.lch}</span>
+      <span class="small">screen ${cloth.hex}${cloth.inScreenGamut ? '' : ', nearest the screen can show'}</span>
+    </details>`;
   }
 }
 

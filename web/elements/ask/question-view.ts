@@ -31,12 +31,18 @@ function subjectWord({ colour, dye }: TypedQuestion, choices: ChoicesView | unde
   return cloth ? `${cloth.title.charAt(0).toLowerCase()}${cloth.title.slice(1)}` : /^[a-z]/i.test(colour) ? `“${colour}”` : colour;
 }
 
-/** The year the thread stands at: the first year of digits in the date, held inside the range. */
-export function threadYear(when: string): number {
-  const found = /-?\d{3,4}/.exec(when);
-  const year = found ? Number(found[0]) : 1370;
+/**
+ * The year the thread stands at, held inside its range: the typed year itself, else the middle of what the date was read as.
+ *
+ * @param read the middle year of the last date that could be read.
+ */
+export function threadYear(when: string, read?: number): number {
+  const year = /^\s*-?\d{1,4}\s*$/.test(when) ? Number(when) : (read ?? FIRST_YEAR);
   return Math.min(YEARS.to, Math.max(YEARS.from, year));
 }
+
+/** Where the thread stands before any date was read. Our choice: between the three houses of the demonstration. */
+const FIRST_YEAR = 1370;
 
 const PART_OF: Readonly<Record<QuestionProblem['part'], QuestionPart>> = {
   colour: 'subject',

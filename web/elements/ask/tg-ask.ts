@@ -69,7 +69,8 @@ export class TgAsk extends LitElement {
       <tg-question
         .question=${this.question}
         .choices=${this.choices}
-        .reading=${this.shown?.reading ?? ''}
+        .reading=${problems.length === 0 ? (this.shown?.reading ?? '') : ''}
+        .year=${this.shown?.year}
         .askedHex=${problems.length === 0 ? (this.shown?.askedHex ?? '') : ''}
         .problems=${problems}
       ></tg-question>

@@ -39,6 +39,7 @@ export const styles = css`
     background: var(--_dab);
     border: 1px solid var(--tg-edge);
     forced-color-adjust: none;
+    print-color-adjust: exact;
   }
   :is(.word, button, input, select):focus-visible {
     outline: var(--tg-focus-width) solid var(--tg-focus);
@@ -150,7 +151,15 @@ export const styles = css`
     .word {
       text-decoration-thickness: 0.5pt;
     }
-    .year,
+    .year {
+      display: block;
+      margin-block-start: 1mm;
+      font-size: 7.5pt;
+    }
+    .year span::before {
+      content: 'Years: ';
+    }
+    .year > :not(span),
     .panel {
       display: none;
     }

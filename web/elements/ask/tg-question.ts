@@ -24,6 +24,8 @@ export class TgQuestion extends LitElement {
   @property({ attribute: false }) choices?: ChoicesView;
   /** How the date was read. */
   @property() reading = '';
+  /** The middle year of the date as it was read. */
+  @property({ type: Number }) year?: number;
   /** The asked colour for the screen, `#rrggbb`. */
   @property({ attribute: 'asked-hex' }) askedHex = '';
   /** What could not be understood. */
@@ -59,7 +61,7 @@ export class TgQuestion extends LitElement {
   }
 
   #yearThread() {
-    const year = threadYear(this.question.when);
+    const year = threadYear(this.question.when, this.year);
     return html`<div class="year">
       <label for="year">Year</label>
       <input
@@ -70,7 +72,7 @@ export class TgQuestion extends LitElement {
         step="1"
         .value=${String(year)}
         aria-valuetext=${this.question.when}
-        @input=${(event: InputEvent) => this.#change({ when: (event.target as HTMLInputElement).value })}
+        @input=${(event: InputEvent) => this.#change({ when: (event.target as HTMLInputElement).value }, false)}
       />
       <span>${this.reading === '' ? this.question.when : this.reading}</span>
     </div>`;
@@ -188,8 +190,8 @@ export class TgQuestion extends LitElement {
     return cloth?.hex ?? (colour !== undefined && /^#[0-9a-f]{6}$/i.test(colour) ? colour : '');
   }
 
-  #change(change: Partial<TypedQuestion>) {
-    this.dispatchEvent(new QuestionChangeEvent({ ...this.question, ...change }));
+  #change(change: Partial<TypedQuestion>, settled = true) {
+    this.dispatchEvent(new QuestionChangeEvent({ ...this.question, ...change }, settled));
   }
 
   #close(part: QuestionPart) {

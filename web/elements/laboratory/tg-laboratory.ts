@@ -98,7 +98,7 @@ export class TgLaboratory extends LitElement {
             <button
               type="button"
               class="plain"
-              aria-label=${`Take ${compound} out`}
+              aria-label=${`take out ${compound}`}
               @click=${() => this.#set(withoutFinding(this.report, compound))}
             >
               take out
@@ -152,7 +152,7 @@ export class TgLaboratory extends LitElement {
             <button
               type="button"
               class="plain"
-              aria-label=${`Take ${ratio} out`}
+              aria-label=${`take out ${ratio}`}
               @click=${() => this.#set(withRatio(this.report, ratio, '', ''))}
             >
               take out

@@ -216,9 +216,27 @@ export const styles = css`
       font-size: 9.5pt;
       line-height: 1.4;
     }
+    article {
+      max-inline-size: none;
+    }
     .steps,
     .problems {
       display: none;
+    }
+    .beside {
+      font-size: 7.5pt;
+      line-height: 1.35;
+    }
+    .beside strong {
+      font-size: 9pt;
+      white-space: nowrap;
+    }
+    [part='links'] ul {
+      columns: 2;
+      column-gap: 8mm;
+    }
+    ul.lines > li {
+      padding-block: 0.8mm;
     }
     h1 {
       font-size: 18pt;
@@ -234,10 +252,11 @@ export const styles = css`
     }
     .cloths {
       grid-template-columns: repeat(3, 1fr);
-      gap: 4mm;
+      gap: 3mm 5mm;
     }
     .cloths > li {
-      --tg-swatch-size: 15mm;
+      gap: 3mm;
+      --tg-swatch-size: 14mm;
     }
     .body a[href^='http']::after {
       content: ' (' attr(href) ')';

@@ -42,6 +42,8 @@ const CLOTHS = new Set(['colour', 'colours', 'colour-now']);
 const idOf = (path: ValuePath): string => `f-${path.join('-')}`;
 
 /**
+ * Long because every form of field is one template here, and each calls the others: groups hold lists, lists hold groups.
+ *
  * @summary A note as a form made from the keys of its kind. Each field changes one value of the text and nothing beside it.
  * @event {DraftEditEvent} tg-draft-edit - The writer set or emptied a value, or changed the note's own words.
  * @csspart own - What the note records.

@@ -37,6 +37,8 @@ const MODES: readonly (readonly [WriteMode, string])[] = [
 const MOST_NAMES = 50;
 
 /**
+ * Long because saving has many ends, and each is told where the writing is: saved, taken, changed elsewhere, no room.
+ *
  * @summary A note being written: its form and its text, which are one and the same, with steps back and a save that says what became of it.
  * @event {NoteSaveRequestEvent} tg-note-save-request - The writer wants it saved.
  * @event {NoteDeleteRequestEvent} tg-note-delete-request - The writer wants it deleted.

@@ -7,7 +7,7 @@ import { isHidden, pathFault } from '../import/path-fault.ts';
 import type { Keeper } from '../keeper.ts';
 import { isNotePath } from '../notebook.ts';
 import type { Meeting, SettleOutcome, Settlement } from './meeting.ts';
-import { SeenFiles } from './seen-files.ts';
+import type { SeenFiles } from './seen-files.ts';
 import { sidesOf } from './sides-of.ts';
 
 /** What one look at the folder did. */

@@ -3,8 +3,8 @@ import { formatSpan } from '../../domain/date/format-date.ts';
 import { TEXTILE } from '../../domain/colour/conditions.ts';
 import { swatchFromLab } from '../../domain/colour/swatch-colour.ts';
 import type { AskedColour } from '../../domain/verdict/asked-colour.ts';
-import type { DateSpan } from '../../domain/date/date-span.ts';
-import { askColour, DEFAULT_TOLERANCE } from '../../domain/verdict/ask.ts';
+import { coreOf, type DateSpan } from '../../domain/date/date-span.ts';
+import { askColour, type Candidate, DEFAULT_TOLERANCE } from '../../domain/verdict/ask.ts';
 import { askDye } from '../../domain/verdict/ask-dye.ts';
 import type { JudgedClaim } from '../../domain/verdict/judge-claim.ts';
 import type { RouteJudgement } from '../../domain/verdict/judge-route.ts';
@@ -19,6 +19,8 @@ import { meaningSentences } from '../words/meaning-words.ts';
 import { byWearer } from '../words/wearer-words.ts';
 import { verdictWords } from '../words/verdict-words.ts';
 import { type ClothView, clothView } from './cloth-view.ts';
+import { spreadOfPredictions } from './spread-of-predictions.ts';
+import { type SourceLine, sourceLines } from './source-lines.ts';
 
 /** Everything the answer page shows, worked out: plain values that can cross to another thread or onto paper. */
 export interface AnswerView {
@@ -49,6 +51,10 @@ export interface AnswerView {
   /** What colour-words of the question meant here and then. */
   readonly meanings: readonly string[];
   readonly settings: readonly string[];
+  /** The sources of the claims shown, in full. */
+  readonly sources: readonly SourceLine[];
+  /** The middle year of the asked core, where it has two ends: where a thread of years stands. */
+  readonly year?: number;
   /** The asked colour for the screen, where one was asked. */
   readonly askedHex?: string;
 }
@@ -64,6 +70,7 @@ export function answerView(notebook: Notebook, typed: TypedQuestion): AnswerOrPr
   const shared = {
     sentence: questionSentence(base, question),
     reading: formatSpan(question.when),
+    ...yearOf(question.when),
     meanings: typed.colour === undefined ? [] : meaningSentences(base, typed.colour, question.route),
   };
   if (question.dye !== undefined) {
@@ -71,7 +78,7 @@ export function answerView(notebook: Notebook, typed: TypedQuestion): AnswerOrPr
     return {
       answer: {
         ...shared,
-        ...judgedView(base, answer.judgement, question, becauseOfDye(base, answer)),
+        ...withSources(notebook, judgedView(base, answer.judgement, question, becauseOfDye(base, answer))),
         verdict: answer.judgement.verdict,
         ...wordsOf(answer.judgement.verdict),
         cloths: [],
@@ -84,7 +91,9 @@ export function answerView(notebook: Notebook, typed: TypedQuestion): AnswerOrPr
   const answer = askColour(base, colours, { ...question.route, colour: question.colour, tolerance: question.tolerance });
   const best = answer.candidates[0];
   const because = becauseOfColour(base, answer);
-  const judged = best ? judgedView(base, best.judgement, question, because) : { ...NOTHING, why: because[0] ?? '', because };
+  const judged = best
+    ? withSources(notebook, judgedView(base, best.judgement, question, because))
+    : { ...NOTHING, why: because[0] ?? '', because };
   return {
     answer: {
       ...shared,
@@ -92,7 +101,7 @@ export function answerView(notebook: Notebook, typed: TypedQuestion): AnswerOrPr
       verdict: answer.verdict,
       ...wordsOf(answer.verdict),
       cloths: answer.candidates.filter(({ colourFrom }) => colourFrom !== 'predicted').map((one) => clothView(base, one)),
-      predicted: answer.candidates.filter(({ colourFrom }) => colourFrom === 'predicted').map((one) => clothView(base, one)),
+      predicted: predictedViews(notebook, answer.candidates),
       ...(answer.closest && { closest: clothView(base, answer.closest) }),
       ...(answer.nearestAttested && { nearestAttested: clothView(base, answer.nearestAttested) }),
       settings:
@@ -100,6 +109,14 @@ export function answerView(notebook: Notebook, typed: TypedQuestion): AnswerOrPr
       ...hexOf(question.colour),
     },
   };
+}
+
+/** The predicted cloths, each with its likely spread. */
+function predictedViews(notebook: Notebook, candidates: readonly Candidate[]): readonly ClothView[] {
+  const predicted = candidates.filter(({ colourFrom }) => colourFrom === 'predicted');
+  if (predicted.length === 0) return [];
+  const spread = spreadOfPredictions(notebook);
+  return predicted.map((one) => ({ ...clothView(notebook.base, one), spread }));
 }
 
 /** What the asked colour looks like on the screen; a bare Lab as cloth would have it. */
@@ -112,7 +129,22 @@ function hexOf(colour: AskedColour): { readonly askedHex?: string } {
 /** The words of a verdict. */
 export const wordsOf = (verdict: Verdict | 'nothing-near') => verdictWords[verdict];
 
-const NOTHING = { speaksFor: [], speaksAgainst: [], missing: [], nearest: [], others: 0, forWhom: [], rules: [], changes: [] } as const;
+const NOTHING = {
+  speaksFor: [],
+  speaksAgainst: [],
+  missing: [],
+  nearest: [],
+  others: 0,
+  forWhom: [],
+  rules: [],
+  changes: [],
+  sources: [],
+} as const;
+
+function yearOf(when: DateSpan): { readonly year?: number } {
+  const { from, to } = coreOf(when);
+  return from === null || to === null ? {} : { year: Math.round((from + to) / 2) };
+}
 
 /** What a judged route shows, whatever was asked. */
 export function judgedView(base: EvidenceBase, judgement: RouteJudgement, question: PosedQuestion, because: readonly string[]) {
@@ -131,6 +163,12 @@ export function judgedView(base: EvidenceBase, judgement: RouteJudgement, questi
     changes: whatWouldChange(judgement).map((change) => changeSentence(base, change)),
   };
 }
+
+/** The same with the sources of its claims in full. */
+export const withSources = <J extends Pick<AnswerView, 'speaksFor' | 'speaksAgainst' | 'nearest'>>(notebook: Notebook, judged: J) => ({
+  ...judged,
+  sources: sourceLines(notebook, [...judged.speaksFor, ...judged.speaksAgainst, ...judged.nearest]),
+});
 
 function missingOf(base: EvidenceBase, { materials, witnesses, route }: RouteJudgement): readonly string[] {
   const unrecorded = materials

@@ -6,7 +6,7 @@ import { deltaE00 } from '../../domain/colour/delta-e.ts';
 import type { Notebook } from '../notebook.ts';
 import { poseQuestion } from '../pose-question.ts';
 import { becauseOfRoute } from '../words/because.ts';
-import { type AnswerView, judgedView, questionSentence, wordsOf } from './answer-view.ts';
+import { type AnswerView, judgedView, questionSentence, withSources, wordsOf } from './answer-view.ts';
 import { clothView } from './cloth-view.ts';
 import type { TypedPalette } from '../typed-palette.ts';
 
@@ -39,7 +39,7 @@ export function behindCloth(notebook: Notebook, typed: TypedPalette, cloth: stri
   return {
     sentence: questionSentence(base, question),
     reading: formatSpan(question.when),
-    ...judgedView(base, judgement, question, because),
+    ...withSources(notebook, judgedView(base, judgement, question, because)),
     verdict: judgement.verdict,
     ...wordsOf(judgement.verdict),
     cloths: samples.map((sample) => ({ ...clothView(base, asCandidate(sample)), id: `${sample.trial} ${sample.nth}` })),

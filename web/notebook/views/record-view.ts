@@ -38,7 +38,10 @@ export interface RecordView {
   readonly cautions: readonly string[];
 }
 
-/** The record of a note as labelled rows and sections; what is not stated is left out. */
+/**
+ * The record of a note as labelled rows and sections; what is not stated is left out.
+ * One reader for all kinds, because it is read, and changed, as one table of what stands where.
+ */
 export function recordView(notebook: Notebook, note: Note): RecordView {
   const { rows, sections } = new RecordReader(notebook, note).read(note.record);
   return {

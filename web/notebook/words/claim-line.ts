@@ -23,6 +23,8 @@ export interface ClaimLine {
   readonly evidence: string;
   /** "munro-2007, p. 53"; several joined. */
   readonly source: string;
+  /** The keys of its sources. */
+  readonly keys: readonly string[];
   readonly checked: string;
   readonly sure: string;
   readonly note: string;
@@ -79,6 +81,7 @@ export function claimLine(base: EvidenceBase, judged: JudgedClaim, judgement?: P
     timeRelation: timeText(judged),
     evidence: knownBy ? `${classWords[evidenceClassOf(knownBy)]}: ${knownByWords[knownBy]}` : 'evidence not stated',
     source: sourceText(claim.sources) || 'no source given',
+    keys: claim.sources.map(({ key }) => key),
     checked: claim.checked ? CHECKED_WORDS[claim.checked] : '',
     sure: claim.sure === 'yes' ? '' : claim.sure,
     note: claim.note,
