@@ -65,7 +65,9 @@ describe('tg-on-show', () => {
     await shown({ displayId: 'board' });
     await expect.element(page.getByRole('heading', { level: 1, name: 'The board' })).toBeVisible();
     await expect.element(page.getByText('Every caption still stands on its claims.')).toBeVisible();
-    expect(page.getByText('dyed with madder (Rubia tinctorum)').elements().length).toBeGreaterThan(0);
+    const latin = page.getByText('Rubia tinctorum', { exact: true }).elements();
+    expect(latin.length).toBeGreaterThanOrEqual(2);
+    expect(latin.every((one) => getComputedStyle(one).fontStyle === 'italic')).toBe(true);
   });
 
   test('a claim dated anew makes the caption stale, and says what it was and is', async () => {
@@ -138,10 +140,10 @@ describe('captionRuns', () => {
       notices: [{ code: 'c', says: 's', range: [3, 6] }],
     });
     expect(runs).toEqual([
-      { text: 'a', bound: false, faulty: false },
-      { text: 'bc', bound: true, faulty: false },
-      { text: 'd', bound: true, faulty: true },
-      { text: 'ef', bound: false, faulty: true },
+      { text: 'a', bound: false, faulty: false, latin: false },
+      { text: 'bc', bound: true, faulty: false, latin: false },
+      { text: 'd', bound: true, faulty: true, latin: false },
+      { text: 'ef', bound: false, faulty: true, latin: false },
     ]);
   });
 });

@@ -51,6 +51,11 @@ describe('printReference', () => {
     expect(printReference(article, 'note').at(-1)).toEqual({ text: 'doi:10.1/abc', address: 'https://doi.org/10.1/abc' });
   });
 
+  test('a book stays a book, with what it is said to be in behind it', () => {
+    const odd = reference({ type: 'book', title: 'Indigo', 'container-title': 'Archetype, London', issued: { 'date-parts': [[1998]] } });
+    expect(text(odd, 'note')).toBe('_Indigo_, Archetype, London, 1998.');
+  });
+
   test('an edited volume says so; no year is undated', () => {
     const edited = reference({ title: 'Dyes', editor: [{ literal: 'The Guild' }] });
     expect(text(edited, 'author-date')).toBe('The Guild (ed.) (undated), _Dyes_.');

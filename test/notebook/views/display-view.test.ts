@@ -40,7 +40,7 @@ describe('displayView', () => {
       form: 'skein',
       code: 'WQ24-001-1',
       trial: 'wq24-001',
-      latin: 'Kermes vermilio',
+      latin: ['Kermes vermilio', 'Kermes echinatus'],
       lab: '38.6, 47.5, 16.2',
     });
     expect(board.colours.find(({ what }) => what === 'brazil-alum-silk')?.material).toBe('printed');

@@ -83,6 +83,10 @@ export const styles = css`
     main {
       padding: 0;
     }
+    .whole-paper {
+      max-inline-size: none;
+      margin: 0;
+    }
     footer p {
       margin: 2mm 0 0;
       font-size: 7.5pt;

@@ -122,7 +122,7 @@ export class TgApp extends LitElement {
           </ul>
         </nav>
       </header>
-      <main>${this.#view()}</main>
+      <main class=${this.#ownPaper ? 'whole-paper' : ''}>${this.#view()}</main>
       <footer class=${this.#ownPaper ? 'own-paper' : ''}>
         ${this.size ? html`<p>${this.isKept ? html`Your notebook in this browser: ${counted(this.size.notes, 'note')}.` : html`Wadholm Quay, the demonstration notebook: ${this.size.notes} notes. Its people, trials and measurements are invented.`}</p>` : nothing}
         ${this.#paper.value ? html`<p>Printed on ${today()}.</p>` : nothing}

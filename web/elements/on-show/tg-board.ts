@@ -6,6 +6,7 @@ import { isMoveKey, movedBy, movedByKey } from '../../domain/display/move-place.
 import type { BoardColour, DisplayView } from '../../notebook/views/display-view.ts';
 import { baseStyles } from '../shared/base.styles.ts';
 import '../swatch/tg-swatch.ts';
+import { captionWords } from './caption-block.ts';
 import { BoardMoveEvent } from './on-show-events.ts';
 import { styles } from './tg-board.styles.ts';
 
@@ -93,7 +94,7 @@ export class TgBoard extends LitElement {
         captionBox
           ? html`<div class="at caption" style=${styleMap(boxStyle(captionBox))} lang=${caption?.lang ?? 'en'}>
               <h3>${caption?.headline || colour.title}</h3>
-              <p>${caption?.text ?? ''}</p>
+              <p>${captionWords(caption?.text ?? '', colour.latin)}</p>
               <p class="tag" lang="en">${tagLine(colour)}</p>
             </div>`
           : nothing

@@ -7,7 +7,7 @@ import type { CaptionDraft } from '../../notebook/words/draft-caption.ts';
 import { baseStyles } from '../shared/base.styles.ts';
 import { LatestTask } from '../shared/latest-task.ts';
 import '../swatch/tg-swatch.ts';
-import { captionBlock } from './caption-block.ts';
+import { captionBlock, captionWords } from './caption-block.ts';
 import type { BoardMoveEvent } from './on-show-events.ts';
 import { onShowStyles } from './on-show.styles.ts';
 import { PageSize } from './page-size.ts';
@@ -155,11 +155,11 @@ export class TgDisplay extends LitElement {
           ${[colour.title, colour.cloth?.verdictWord, colour.code, colour.material === 'real' ? `window for a ${colour.form}` : 'printed'].filter((part) => part).join(' · ')}
           · <a href=${`#/on-show/${encodeURIComponent(view.id)}?sheet=${encodeURIComponent(colour.what)}`}>everything behind it</a>
         </p>
-        ${colour.captions.map(captionBlock)}
+        ${colour.captions.map((caption) => captionBlock(caption, colour.latin))}
         ${
           draft
             ? html`<p class="quiet">A first draft, for you to edit:</p>
-                <blockquote lang="en"><strong>${draft.headline}.</strong> ${draft.text}</blockquote>`
+                <blockquote lang="en"><strong>${draft.headline}.</strong> ${captionWords(draft.text, colour.latin)}</blockquote>`
             : colour.cloth
               ? html`<button type="button" class="plain" @click=${() => this.#draft(colour.what)}>
                   ${colour.captions.length === 0 ? 'Draft a caption' : 'Draft it anew from the claims'}

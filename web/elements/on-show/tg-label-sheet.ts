@@ -4,6 +4,7 @@ import { styleMap } from 'lit/directives/style-map.js';
 import { LABEL_SHEETS, labelBoxes } from '../../domain/display/label-sheet.ts';
 import type { DisplayView } from '../../notebook/views/display-view.ts';
 import { baseStyles } from '../shared/base.styles.ts';
+import { captionWords } from './caption-block.ts';
 import { onShowStyles } from './on-show.styles.ts';
 import { PageSize } from './page-size.ts';
 
@@ -112,7 +113,7 @@ export class TgLabelSheet extends LitElement {
                 style=${styleMap({ '--_x': `${x}`, '--_y': `${y}`, '--_bw': `${widthMm}`, '--_bh': `${heightMm}`, '--_type': `${Math.max(LEAST_TYPE_MM, type)}` })}
               >
                 <h3>${caption.headline}</h3>
-                <p>${caption.text}</p>
+                <p>${captionWords(caption.text, colour.latin)}</p>
                 <p class="quiet" lang="en">
                   ${[colour.code, colour.cloth?.verdictWord, `v${caption.version}`].filter((part) => part).join(' · ')}
                 </p>

@@ -22,13 +22,14 @@ export function printReference(reference: Reference, style: ReferenceStyle, loca
   const who =
     style === 'note' ? listed(writers.map(plainName)) : listed(writers.map((one, at) => (at === 0 ? turnedName(one) : plainName(one))));
   const by = who === '' ? '' : `${who}${edited ? (reference.editors.length > 1 ? ' (eds)' : ' (ed.)') : ''}`;
-  const whole = reference.container === '';
+  // A book is a whole, even where somebody wrote its publisher or series as what it is in.
+  const whole = reference.container === '' || WHOLE.has(reference.type);
   const title: readonly PrintedRun[] =
     reference.title === '' ? [] : whole ? [{ text: reference.title, italic: true }] : [{ text: `“${reference.title}”` }];
   const published = [reference.place, reference.publisher].filter(isSaid).join(': ');
   const volume = [reference.volume, reference.issue === '' ? '' : `(${reference.issue})`].filter(isSaid).join(' ');
   const container: readonly PrintedRun[] = whole
-    ? []
+    ? run([reference.container, volume].filter(isSaid).join(' '))
     : [{ text: reference.container, italic: true }, ...(volume === '' ? [] : [{ text: ` ${volume}` }])];
   const edition =
     reference.edition === '' ? '' : /^\d+$/.test(reference.edition) ? `${ordinal(Number(reference.edition))} edn` : reference.edition;
@@ -52,6 +53,8 @@ export function printReference(reference: Reference, style: ReferenceStyle, loca
         : [run(`${by} (${year})`), title, container, run(pages), ...rest, web];
   return closed(parts.filter((part) => part.length > 0));
 }
+
+const WHOLE: ReadonlySet<string> = new Set(['book', 'thesis', 'report', 'manuscript']);
 
 /** The short form in running text: "Cardon 2007, p. 12". */
 export function printCitation({ authors, editors, year, title, key }: Reference, locator = ''): string {

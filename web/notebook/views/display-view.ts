@@ -28,7 +28,8 @@ export interface BoardColour {
   readonly lab: string;
   readonly code: string;
   readonly trial: string;
-  readonly latin: string;
+  /** Latin names of its dyes: they stand in italics wherever they are printed. */
+  readonly latin: readonly string[];
   readonly form: 'swatch' | 'skein';
   /** `real`: a window in the print, for the cloth itself. */
   readonly material: 'printed' | 'real';
@@ -190,7 +191,7 @@ function groupWords(base: EvidenceBase, key: string, ids: readonly string[], ord
 function boardColour(base: EvidenceBase, { what, place, colour, sample, swatch }: ShownColour, title: string) {
   const latin = (colour?.judgement.route.dyes ?? []).flatMap((dye) => {
     const record = base.note(dye)?.record;
-    return record?.kind === 'dyestuff' && record.latin[0] !== undefined ? [record.latin[0]] : [];
+    return record?.kind === 'dyestuff' ? record.latin : [];
   });
   return {
     what,
@@ -200,7 +201,7 @@ function boardColour(base: EvidenceBase, { what, place, colour, sample, swatch }
     lab: swatch ? swatch.lab10.map((value) => value.toFixed(1)).join(', ') : '',
     code: sample?.sample.code ?? place?.code ?? '',
     trial: sample?.trial ?? '',
-    latin: latin.join(', '),
+    latin,
     form: place?.form ?? ('swatch' as const),
     material: place?.cloth ?? ('printed' as const),
   };
