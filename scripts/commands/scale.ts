@@ -2,13 +2,13 @@ import { parseFibreGrams } from '../../web/domain/note/amount.ts';
 import { noteId } from '../../web/domain/note/note.ts';
 import { scaleRecipe, type ScaledIngredient } from '../../web/domain/pot/scale-recipe.ts';
 import type { Notebook } from '../../web/notebook/notebook.ts';
-import { quantityText, SCALE_CAUTION, scaleProblemWords } from '../../web/notebook/words/pot-words.ts';
+import { quantityText, recipeProblemWords, SCALE_CAUTION, scaleProblemWords } from '../../web/notebook/words/pot-words.ts';
 import { titleOf } from '../../web/notebook/words/claim-line.ts';
 import { type Command, openFolder, readArgs, wrap } from './command.ts';
 
 /** `tenterground scale FOLDER RECIPE --fibre-mass 250g [--json]`: a recipe for a mass of fibre. */
 export const scale: Command = async (args) => {
-  const read = readArgs(args, { 'fibre-mass': { type: 'string' }, json: { type: 'boolean' } });
+  const read = readArgs(args, { 'fibre-mass': { type: 'string' }, json: { type: 'boolean' } }, 2);
   if (!read) return 2;
   const [folder, name] = read.words;
   const opened = await openFolder(folder);
@@ -30,7 +30,7 @@ export const scale: Command = async (args) => {
     console.error(
       mass === undefined
         ? '--fibre-mass is missing. Write for example --fibre-mass 250g.'
-        : `--fibre-mass "${String(mass)}" cannot be read. Write for example 250g or 2 lb.`,
+        : `--fibre-mass "${String(mass)}" ${grams === 'out-of-range' ? 'is not above 0 and at most 100 kg' : 'cannot be read'}. Write for example 250g or 2 lb.`,
     );
     return 2;
   }
@@ -60,6 +60,7 @@ export const scale: Command = async (args) => {
       '',
       ...scaled.ingredients.flatMap((one) => ingredientText(opened.notebook, one)),
       '',
+      ...scaled.problems.flatMap((problem) => [wrap(recipeProblemWords[problem]), '']),
       wrap('Time and temperature do not scale:'),
       ...scaled.steps.map((step, at) => wrap(`${at + 1}. ${step}`, '   ').trimStart()),
       '',
@@ -77,6 +78,7 @@ function ingredientText({ base }: Notebook, one: ScaledIngredient): readonly str
     `  ${planned.padEnd(14)} ${titleOf(base, one.what)}${form}${stands}`,
     wrap(`written ${one.asWritten === '' ? 'without an amount' : `“${one.asWritten}”`}; understood as ${one.asUnderstood}`, '      '),
     ...one.conversions.map((line) => wrap(line, '      ')),
-    ...(one.problem ? [wrap(scaleProblemWords[one.problem], '      ')] : []),
+    ...one.problems.map((problem) => wrap(scaleProblemWords[problem], '      ')),
+    ...(one.possible ? [wrap(`It may mean: ${one.possible.join(', ')}.`, '      ')] : []),
   ];
 }

@@ -1,20 +1,18 @@
 import type { EvidenceBase } from '../claim/evidence-base.ts';
 import { MATERIAL_KINDS } from '../claim/evidence-base.ts';
 import { namesOf } from '../claim/name-index.ts';
-import { parseAmount } from '../note/amount.ts';
+import { MOST_FIBRE_GRAMS, parseAmount } from '../note/amount.ts';
 import type { Amount, Ingredient, NoteId, Role } from '../note/note.ts';
-import { measureOf } from './measures.ts';
-import { isStaffOnly, neverDosed, type RefusalReason } from './never-dosed.ts';
+import { type Audience, isStaffOnly, refusalOf, type RefusalReason } from './never-dosed.ts';
+import { type AmountProblem, type Quantity, type ScaleChoices, understandAmount } from './understand-amount.ts';
 
-/** What keeps an amount from being worked out, or should be looked at. */
-export type ScaleProblem = 'amount-missing' | 'amount-unread' | 'unit-unknown' | 'liquor-missing' | 'never-dosed' | 'staff-only' | 'absurd';
+export type { Quantity, ScaleChoices } from './understand-amount.ts';
 
-/** A range of one unit; both ends the same where there is no range. */
-export interface Quantity {
-  readonly from: number;
-  readonly to: number;
-  readonly unit: 'g' | 'ml';
-}
+/** What keeps an ingredient from being worked out, or should be looked at. */
+export type ScaleProblem = AmountProblem | 'amount-missing' | 'choice-outside' | 'never-dosed' | 'staff-only';
+
+/** What is amiss with the asking as a whole. */
+export type RecipeProblem = 'fibre-mass-missing' | 'fibre-mass-impossible' | 'liquor-unread' | 'chain-in-circle';
 
 /** One ingredient: as written, as understood, as planned. */
 export interface ScaledIngredient {
@@ -28,13 +26,18 @@ export interface ScaledIngredient {
   readonly asPlanned?: Quantity;
   /** Every conversion, with its factor and source. */
   readonly conversions: readonly string[];
+  /** The first of `problems`. */
   readonly problem?: ScaleProblem;
+  readonly problems: readonly ScaleProblem[];
+  /** Measures the unit may mean, where the reader has to say. */
+  readonly possible?: readonly string[];
   readonly refused?: RefusalReason;
 }
 
 /** A recipe for a mass of fibre. Time and temperature are in the steps and never scale. */
 export interface ScaledRecipe {
   readonly recipe: NoteId;
+  /** As asked; 0 where it was missing. */
   readonly fibreGrams: number;
   readonly ingredients: readonly ScaledIngredient[];
   /** Bath volume, from the liquor ratio. */
@@ -42,35 +45,62 @@ export interface ScaledRecipe {
   /** The pot that holds it with room to stir. Our choice: a third more than the bath. */
   readonly potMl?: number;
   readonly steps: readonly string[];
+  readonly problems: readonly RecipeProblem[];
 }
-
-/** Above this a mordant or dye is more likely a slip than a recipe. Our choice: five times the highest usual madder. */
-const ABSURD_PERCENT = { mordant: 100, assistant: 500, dye: 1000, modifier: 100, process: 1000 } as const satisfies Record<Role, number>;
 
 /**
  * Works a recipe out for a mass of fibre.
  *
- * @param fibreGrams > 0, air-dry, weighed before wetting.
+ * @param fibreGrams air-dry, weighed before wetting; undefined where nobody said.
  * @param audience `staff` may see amounts of tin and copper; nobody sees what is never dosed.
- * @error undefined for no such recipe.
+ * @param choices what the reader settled where the recipe leaves a range, a pound or a part open.
+ * @returns undefined for no such recipe.
+ * @error none thrown: what stands in the way is in `problems`.
  * @source masses by % of the weight of fibre (WOF): common practice; conversions carry their own source.
  */
 export function scaleRecipe(
   base: EvidenceBase,
   recipe: NoteId,
-  fibreGrams: number,
-  audience: 'public' | 'staff' = 'public',
+  fibreGrams: number | undefined,
+  audience: Audience = 'public',
+  choices: ScaleChoices = {},
 ): ScaledRecipe | undefined {
   const record = base.note(recipe)?.record;
   if (record?.kind !== 'recipe') return undefined;
-  const liquor = record.liquor === undefined ? undefined : litresOf(parseAmount(record.liquor), fibreGrams);
+  const usable = fibreGrams !== undefined && fibreGrams > 0 && fibreGrams <= MOST_FIBRE_GRAMS;
+  const ratio = record.liquor === undefined ? undefined : parseAmount(record.liquor);
+  const liquor = ratio && usable ? litresOf(ratio, fibreGrams) : undefined;
+  const problems: RecipeProblem[] = [];
+  if (fibreGrams === undefined) problems.push('fibre-mass-missing');
+  else if (!usable) problems.push('fibre-mass-impossible');
+  if (ratio && usable && !liquor && !/^vat$/i.test(ratio.text)) problems.push('liquor-unread');
+  if (followsItself(base, recipe)) problems.push('chain-in-circle');
   return {
     recipe,
-    fibreGrams,
-    ingredients: record.ingredients.map((one) => scaled(base, one, fibreGrams, liquor, audience)),
+    fibreGrams: fibreGrams ?? 0,
+    ingredients: record.ingredients.map((one) =>
+      scaled(base, one, { ...(usable && { fibreGrams }), ...(liquor && { liquor }), choices }, audience),
+    ),
     ...(liquor && { liquor, potMl: liquor.to * (4 / 3) }),
     steps: record.steps,
+    problems,
   };
+}
+
+/** Whether the chain of recipes a recipe starts from comes back to it. */
+function followsItself(base: EvidenceBase, recipe: NoteId): boolean {
+  const seen = new Set<string>();
+  const queue: string[] = [recipe];
+  for (let id = queue.pop(); id !== undefined; id = queue.pop()) {
+    const record = base.note(id)?.record;
+    for (const next of record?.kind === 'recipe' ? record.follows : []) {
+      const found = base.resolve(next.text, ['recipe']);
+      if (found === recipe) return true;
+      if (!seen.has(found)) queue.push(found);
+      seen.add(found);
+    }
+  }
+  return false;
 }
 
 function litresOf({ value, upTo, unit }: Amount, fibreGrams: number): Quantity | undefined {
@@ -78,13 +108,13 @@ function litresOf({ value, upTo, unit }: Amount, fibreGrams: number): Quantity |
   return { from: value * fibreGrams, to: (upTo ?? value) * fibreGrams, unit: 'ml' };
 }
 
-function scaled(
-  base: EvidenceBase,
-  one: Ingredient,
-  fibreGrams: number,
-  liquor: Quantity | undefined,
-  audience: 'public' | 'staff',
-): ScaledIngredient {
+interface Ground {
+  readonly fibreGrams?: number;
+  readonly liquor?: Quantity;
+  readonly choices: ScaleChoices;
+}
+
+function scaled(base: EvidenceBase, one: Ingredient, ground: Ground, audience: Audience): ScaledIngredient {
   const id = one.what ? base.resolve(one.what.text, MATERIAL_KINDS) : '';
   const note = base.note(id);
   const names = note ? [...namesOf(note)] : [id];
@@ -96,64 +126,24 @@ function scaled(
     asWritten: one.amount?.text ?? '',
     conversions: [],
   };
-  const refused = neverDosed(names);
-  if (refused) return { ...head, asUnderstood: 'named as history, never dosed', problem: 'never-dosed', refused };
-  if (!one.amount) return { ...head, asUnderstood: 'no amount given', problem: 'amount-missing' };
-  if (isStaffOnly(names) && audience !== 'staff') return { ...head, asUnderstood: 'amount for staff only', problem: 'staff-only' };
-  return { ...head, ...understood(one.amount, one.role ?? 'dye', fibreGrams, liquor) };
+  const halted = (asUnderstood: string, problem: ScaleProblem) => ({ ...head, asUnderstood, problem, problems: [problem] });
+  const refused = refusalOf(note, id, one.form);
+  // An amount that is not shown is not shown "as written" either.
+  if (refused) return { ...halted('named as history, never dosed', 'never-dosed'), asWritten: '', refused };
+  if (isStaffOnly([...names, id, one.form ?? '']) && audience !== 'staff')
+    return { ...halted('amount for staff only', 'staff-only'), asWritten: '' };
+  if (!one.amount) return halted('no amount given', 'amount-missing');
+  const { amount, outside } = chosenAmount(one.amount, id, ground.choices);
+  const understood = understandAmount(amount, one.role ?? 'dye', ground);
+  const problems: readonly ScaleProblem[] = outside ? [...understood.problems, 'choice-outside'] : understood.problems;
+  const [problem] = problems;
+  return { ...head, ...understood, problems, ...(problem && { problem }) };
 }
 
-type Understood = Pick<ScaledIngredient, 'asUnderstood' | 'asPlanned' | 'conversions' | 'problem'>;
-
-function understood({ text, value, upTo, unit }: Amount, role: Role, fibreGrams: number, liquor: Quantity | undefined): Understood {
-  if (value === undefined || unit === undefined)
-    return { asUnderstood: `“${text}”, kept as it stands`, conversions: [], problem: 'amount-unread' };
-  const last = upTo ?? value;
-  const range = (factor: number, to: Quantity['unit'] = 'g'): Quantity => ({ from: value * factor, to: last * factor, unit: to });
-  if (unit === '%') {
-    const absurd = value <= 0 || last > ABSURD_PERCENT[role];
-    return {
-      asUnderstood: `${span(value, upTo)} % of the fibre’s weight`,
-      asPlanned: range(fibreGrams / 100),
-      conversions: [`${span(value, upTo)} % × ${fibreGrams} g ÷ 100`],
-      ...(absurd && { problem: 'absurd' }),
-    };
-  }
-  if (unit === 'ratio')
-    return {
-      asUnderstood: `${span(value, upTo)} parts to one of fibre`,
-      asPlanned: range(fibreGrams),
-      conversions: [`${span(value, upTo)} × ${fibreGrams} g`],
-    };
-  const [top = '', bottom] = unit.split('/');
-  const measure = measureOf(top);
-  if (!measure) return { asUnderstood: `“${text}”, a measure that is not converted`, conversions: [], problem: 'unit-unknown' };
-  const says = `1 ${measure.name} = ${measure.factor} ${measure.of === 'mass' ? 'g' : 'ml'} (${measure.source})${measure.caution === undefined ? '' : `. ${measure.caution}`}`;
-  const planned = measure.of === 'mass' ? 'g' : 'ml';
-  if (bottom === undefined)
-    return {
-      asUnderstood: `${span(value, upTo)} ${measure.name}, whatever the fibre weighs`,
-      asPlanned: range(measure.factor, planned),
-      conversions: [says],
-    };
-  if (bottom === 'L') {
-    if (!liquor)
-      return { asUnderstood: `${span(value, upTo)} ${measure.name} to the litre`, conversions: [says], problem: 'liquor-missing' };
-    return {
-      asUnderstood: `${span(value, upTo)} ${measure.name} to the litre of bath`,
-      asPlanned: { from: (value * measure.factor * liquor.from) / 1000, to: (last * measure.factor * liquor.to) / 1000, unit: planned },
-      conversions: [says, `× ${span(liquor.from / 1000, liquor.to === liquor.from ? undefined : liquor.to / 1000)} L of bath`],
-    };
-  }
-  const per = measureOf(bottom);
-  if (per?.of !== 'mass') return { asUnderstood: `“${text}”, a measure that is not converted`, conversions: [], problem: 'unit-unknown' };
-  return {
-    asUnderstood: `${span(value, upTo)} ${measure.name} to the ${per.name} of fibre`,
-    asPlanned: range((measure.factor / per.factor) * fibreGrams, planned),
-    conversions: [says, `1 ${per.name} = ${per.factor} g (${per.source})`, `× ${fibreGrams} g of fibre`],
-  };
+/** The amount with the reader's choice of per cent put in the place of a range. */
+function chosenAmount(amount: Amount, id: string, { percent }: ScaleChoices): { readonly amount: Amount; readonly outside: boolean } {
+  const value = percent && Object.hasOwn(percent, id) ? percent[id] : undefined;
+  if (value === undefined || !Number.isFinite(value) || value <= 0) return { amount, outside: false };
+  const outside = amount.unit === '%' && amount.value !== undefined && (value < amount.value || value > (amount.upTo ?? amount.value));
+  return { amount: { text: `${value} %`, value, unit: '%' }, outside };
 }
-
-const span = (from: number, to: number | undefined): string =>
-  to === undefined || to === from ? String(round(from)) : `${round(from)}–${round(to)}`;
-const round = (value: number): number => Number(value.toPrecision(6));
