@@ -67,8 +67,8 @@ const WISHES: readonly (keyof Shown)[] = [
   'forWhom',
 ];
 
-/** Millimetres of an A4 sheet between its margins that an answer may fill, the question's lines and the foot not counted. */
-const ROOM = 259 - 6 - 12;
+/** Millimetres of an A4 sheet between its margins that an answer may fill, the question’s lines, head, foot and a reserve not counted. */
+const ROOM = 259 - 6 - 12 - 5;
 
 /**
  * What of an answer is printed, so that it fits one A4 sheet. Heights are estimated from the number of letters, on the safe side.

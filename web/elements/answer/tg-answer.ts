@@ -52,7 +52,7 @@ export class TgAnswer extends LitElement {
       <div class="sides">
         <section part="for" aria-labelledby="for">
           <h3 id="for">What speaks for it</h3>
-          ${answer.speaksFor.length === 0 ? html`<p>Nothing in these notes reaches this place and time.</p>` : this.#claims(answer.speaksFor, shown.speaksFor)}
+          ${answer.speaksFor.length === 0 ? html`<p>${nothingFor(answer)}</p>` : this.#claims(answer.speaksFor, shown.speaksFor)}
         </section>
         <section part="against" aria-labelledby="against">
           <h3 id="against">What speaks against it, or is missing</h3>
@@ -103,7 +103,7 @@ export class TgAnswer extends LitElement {
     const { speaksAgainst, missing, nearest, others } = answer;
     return html`${speaksAgainst.length > 0 ? this.#claims(speaksAgainst, shown.speaksAgainst) : nothing}
     ${missing.length > 0 ? this.#sentences(missing, shown.missing) : nothing}
-    ${speaksAgainst.length + missing.length === 0 ? html`<p>Nothing in these notes speaks against it.</p>` : nothing}
+    ${speaksAgainst.length + missing.length === 0 ? html`<p>${nothingAgainst(answer)}</p>` : nothing}
     ${
       nearest.length > 0
         ? html`<p class="small apart">The nearest records at other times</p>
@@ -238,6 +238,16 @@ export class TgAnswer extends LitElement {
     </details>`;
   }
 }
+
+const nothingFor = ({ verdict }: AnswerView): string =>
+  verdict === 'nothing-near'
+    ? 'No cloth of these notes comes near, so there was no evidence to weigh.'
+    : 'Nothing in these notes reaches this place and time.';
+
+const nothingAgainst = ({ verdict }: AnswerView): string =>
+  verdict === 'nothing-near'
+    ? 'That nobody dyed such a colour for these notes does not show that there was none.'
+    : 'Nothing in these notes speaks against it.';
 
 declare global {
   interface HTMLElementTagNameMap {
