@@ -1,7 +1,7 @@
 import { evidenceClassOf } from '../../domain/claim/evidence-class.ts';
 import type { EvidenceBase } from '../../domain/claim/evidence-base.ts';
 import { formatSpan } from '../../domain/date/format-date.ts';
-import type { Checked, Citation } from '../../domain/note/note.ts';
+import type { Checked, Citation, KnownBy } from '../../domain/note/note.ts';
 import { WORLD } from '../../domain/place/region-tree.ts';
 import type { RouteJudgement } from '../../domain/verdict/judge-route.ts';
 import type { JudgedClaim } from '../../domain/verdict/judge-claim.ts';
@@ -79,7 +79,7 @@ export function claimLine(base: EvidenceBase, judged: JudgedClaim, judgement?: P
     placeRelation: judgedFor === WORLD && judged.place === 'within' ? 'anywhere in the world' : placeWords[judged.place],
     years: formatSpan(span),
     timeRelation: timeText(judged),
-    evidence: knownBy ? `${classWords[evidenceClassOf(knownBy)]}: ${knownByWords[knownBy]}` : 'evidence not stated',
+    evidence: knownBy ? evidenceText(knownBy) : 'evidence not stated',
     source: sourceText(claim.sources) || 'no source given',
     keys: claim.sources.map(({ key }) => key),
     checked: claim.checked ? CHECKED_WORDS[claim.checked] : '',
@@ -87,6 +87,12 @@ export function claimLine(base: EvidenceBase, judged: JudgedClaim, judgement?: P
     note: claim.note,
     remark: claim.remark ?? '',
   };
+}
+
+/** "physical: dye analysis"; an inference is its own class and is said once. */
+function evidenceText(knownBy: KnownBy): string {
+  const [group, kind] = [classWords[evidenceClassOf(knownBy)], knownByWords[knownBy]];
+  return group === kind ? kind : `${group}: ${kind}`;
 }
 
 function timeText({ time, gapYears }: JudgedClaim): string {
