@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { carriedInWords, carryColour, readCarriedColour, swatchOfCarried } from '../../web/notebook/typed-colour.ts';
+import { swatchOfCarried } from '../../web/notebook/swatch-of-carried.ts';
+import { carriedInWords, carryColour, readCarriedColour } from '../../web/notebook/typed-colour.ts';
 import { readColour } from '../../web/notebook/pose-question.ts';
 
 describe('carryColour', () => {

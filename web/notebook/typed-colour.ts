@@ -1,7 +1,7 @@
 import { type Conditions, readIlluminant } from '../domain/colour/conditions.ts';
 import type { Lab } from '../domain/colour/lab.ts';
-import { parseColourText } from '../domain/colour/parse-colour.ts';
-import { type ColourOrigin, type SwatchColour, swatchFromLab } from '../domain/colour/swatch-colour.ts';
+import { labTriple } from '../domain/colour/parse-lab-text.ts';
+import type { ColourOrigin } from '../domain/colour/swatch-colour.ts';
 
 /** A colour as an address carries it: numbers, under what they hold, how they were got. */
 export interface CarriedColour extends Conditions {
@@ -21,18 +21,12 @@ export const carryColour = ({ lab, illuminant, observer, by }: CarriedColour): s
 /** Reads what `carryColour` writes, and `L,a,b A/2` as somebody may type it; undefined for anything else. */
 export function readCarriedColour(text: string): CarriedColour | undefined {
   const found = CARRIED.exec(text.trim());
-  const typed = found && parseColourText(found[1] ?? '');
+  const typed = found && labTriple((found[1] ?? '').trim().replace(/\s+/g, ' '));
   const illuminant = found && readIlluminant(found[2] ?? '');
-  if (!found || typed?.kind !== 'lab' || !illuminant) return undefined;
+  if (!found || typed?.isPossible !== true || !illuminant) return undefined;
   const by = ORIGINS.find((one) => one === found[4]?.toLowerCase());
   if (found[4] !== undefined && by === undefined) return undefined;
   return { lab: typed.lab, illuminant, observer: found[3] === '2' ? 2 : 10, ...(by === undefined ? {} : { by }) };
-}
-
-/** The colour itself; undefined where no surface has such numbers. */
-export function swatchOfCarried({ lab, illuminant, observer, by }: CarriedColour): SwatchColour | undefined {
-  const swatch = swatchFromLab(lab, { illuminant, observer }, by ?? 'lab', { illuminant, observer, lab });
-  return swatch.ok ? swatch.value : undefined;
 }
 
 const ORIGIN_WORDS: Readonly<Record<ColourOrigin, string>> = {
