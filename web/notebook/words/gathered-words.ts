@@ -1,0 +1,31 @@
+import type { GatherCode, RowMessage } from '../import/gathered.ts';
+
+const WORDS = {
+  'not-json': (about) => `This is no JSON file${about === '' ? '' : ` (${about})`}. Nothing was read.`,
+  'not-this-kind': () => 'This file holds none of what was looked for. Nothing was read.',
+  'too-large': () => 'The file is too large to be read here. Split it and read the parts.',
+  'nothing-inside': () => 'The file is empty, or has headings only.',
+  'no-name': (about) => `No name or title${about === '' ? '' : `: ${about}`}. No note is made of it.`,
+  'row-broken': () => 'This is not a place as the format wants it. No note is made of it.',
+  twice: (about) => `“${about}” stands in the file twice; the first is taken.`,
+  'same-already': (about, instead) => `“${about}” is in the notebook already, word for word (${instead.join(', ')}).`,
+  'id-taken': (about, instead) => `The id “${about}” is taken; this one becomes “${instead.join(', ')}”. Nothing is overwritten.`,
+  'no-date': (about, instead) =>
+    `“${about}” has no date in years${instead.length > 0 ? `, only the words “${instead.join('” and “')}”` : ''}. Give it one.`,
+  'date-widened': (about, instead) => `The ends of “${about}” are ranges; the note takes the widest, ${instead.join(', ')}.`,
+  'date-unreadable': (about) => `“${about}” cannot be read as a date. It is kept as it is, and takes no part until it is mended.`,
+  'place-unknown': (about, instead) => `Your notebook knows no place “${about}”.${near(instead)}`,
+  'place-ambiguous': (about, instead) => `“${about}” is the name of ${instead.join(' and ')}: write which.`,
+  'no-point': (about) => `“${about}” has no position; it will not stand on a map.`,
+  'point-from-shape': (about, instead) => `“${about}” is a shape; the note takes its middle, ${instead.join('')}.`,
+  'point-impossible': (about) => `${about} is no position (longitude first, then latitude). It was left out.`,
+  'column-unmatched': (about) => `The column “${about}” was not understood and is left out. Match it by hand if it matters.`,
+  'column-missing': (about, instead) => `No column is called “${about}” or anything like it. There are: ${instead.join(', ')}. Choose one.`,
+  'word-unknown': (about, instead) => `Your notebook knows no “${about}”. It is kept as it is.${near(instead)}`,
+  'rows-left-out': (about) => `Rows were left out, because the file is longer than can be looked through: ${about}.`,
+} as const satisfies Record<GatherCode, (about: string, instead: readonly string[]) => string>;
+
+const near = (instead: readonly string[]): string => (instead.length > 0 ? ` The nearest: ${instead.join(', ')}.` : '');
+
+/** A message about a row in a sentence. */
+export const gatheredSentence = ({ code, about, instead }: RowMessage): string => WORDS[code](about, instead);
