@@ -25,6 +25,11 @@ export class NoticeBoard {
     this.#show([...this.#posted.filter(({ id }) => id !== notice.id), notice]);
   }
 
+  /** Takes a notice down whose reason is gone. */
+  withdraw(id: string): void {
+    this.#show(this.#posted.filter((one) => one.id !== id));
+  }
+
   #show(posted: readonly PostedNotice[]): void {
     this.#posted = posted;
     this.#shown.notices = posted.map(({ id, text, offer }) => ({ id, text, ...(offer !== undefined && { offer }) }));

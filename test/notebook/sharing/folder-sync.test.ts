@@ -6,6 +6,7 @@ import { chosenText, conflictsOf } from '../../../web/domain/merge/note-merge.ts
 import { failed } from '../../../web/domain/result.ts';
 import { Keeper } from '../../../web/notebook/keeper.ts';
 import { LocalEngine } from '../../../web/notebook/local-engine.ts';
+import { remarksFile } from '../../../web/notebook/remarks.ts';
 import { FolderSync } from '../../../web/notebook/sharing/folder-sync.ts';
 import type { Meeting } from '../../../web/notebook/sharing/meeting.ts';
 import { SeenFiles } from '../../../web/notebook/sharing/seen-files.ts';
@@ -163,6 +164,17 @@ describe('FolderSync', () => {
     expect(text).toContain('autumn');
     expect(await pair.history('a.md')).toEqual(expect.arrayContaining([mine, theirs]));
     expect(await pair.sync.round()).toMatchObject({ takenIn: [], writtenOut: [], meetings: [] });
+  });
+
+  test('remarks made on both sides come together by themselves', async () => {
+    const remark = (id: string) => ({ id, note: 'weld', text: `Remark ${id}.`, by: 'A reviewer', at: '2024-05-01T10:00:00Z' });
+    const file = (...ids: readonly string[]) => textOf(remarksFile(ids.map(remark))) ?? '';
+    const pair = await linked({ 'remarks.json': file('a') });
+    await pair.sync.round();
+    await pair.editHere('remarks.json', file('a', 'b'));
+    await pair.editThere('remarks.json', file('a', 'c'));
+    expect(await pair.sync.round()).toMatchObject({ merged: ['remarks.json'], meetings: [] });
+    expect([await pair.here('remarks.json'), await pair.there('remarks.json')]).toEqual([file('a', 'b', 'c'), file('a', 'b', 'c')]);
   });
 
   test('a decision on what is no longer there is not written', async () => {

@@ -6,6 +6,7 @@ import { failed, type Result } from '../../domain/result.ts';
 import { isHidden, pathFault } from '../import/path-fault.ts';
 import type { Keeper } from '../keeper.ts';
 import { isNotePath } from '../notebook.ts';
+import { mergeRemarks, readRemarks, REMARKS_FILE, remarksFile } from '../remarks.ts';
 import type { Meeting, SettleOutcome, Settlement } from './meeting.ts';
 import type { SeenFiles } from './seen-files.ts';
 import { sidesOf } from './sides-of.ts';
@@ -301,11 +302,20 @@ function meet(
   const { path, version } = mine;
   const stamp = { path, byteCount: theirs.byteCount, modifiedAt: theirs.modifiedAt };
   const [own, other] = [decodeNote(mine.bytes).value, decodeNote(theirs.bytes).value];
+  const remarks = path === REMARKS_FILE && !isSeen ? mergedRemarks(mine.bytes, theirs.bytes) : undefined;
+  if (remarks !== undefined) return { from: 'folder', path, version, merge: { pieces: [], text: remarks }, theirs: theirs.bytes, stamp };
   if (!isNotePath(path) || own.readOnly || other.readOnly)
     return isSeen ? 'theirs' : { from: 'folder', path, version, theirs: theirs.bytes, stamp };
   const sides = sidesOf(own.text, other.text, seen && decodeNote(seen).value.text);
   if (isSeen && sides.theirs === other.text) return 'theirs';
   return { from: 'folder', path, version, merge: mergeNote(sides), theirs: encoder.encode(sides.theirs), stamp };
+}
+
+/** The remarks of both sides as one file; undefined where anything in either is no remark. */
+function mergedRemarks(mine: Uint8Array, theirs: Uint8Array): string | undefined {
+  const [own, other] = [readRemarks(mine), readRemarks(theirs)];
+  if (!own.ok || !other.ok || own.value.unreadCount + other.value.unreadCount > 0) return undefined;
+  return decodeNote(remarksFile(mergeRemarks(own.value.remarks, other.value.remarks))).value.text;
 }
 
 const besideName = (path: string, number: number): string => {

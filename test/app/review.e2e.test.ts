@@ -1,0 +1,98 @@
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
+import { readRemarks } from '../../web/notebook/remarks.ts';
+import { BuiltSite, launchChromium } from '../helpers/built-site.ts';
+import { makeZip } from '../helpers/make-zip.ts';
+
+let site: BuiltSite;
+let browser: Browser;
+let folder: string;
+beforeAll(async () => {
+  site = await new BuiltSite().open();
+  browser = await launchChromium();
+  folder = mkdtempSync(join(tmpdir(), 'tenterground-review-'));
+});
+afterAll(async () => {
+  await browser.close();
+  await site.remove();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+const WELD = '---\nkind: dyestuff\ntitle: Weld\nmatter: plant\n---\nYellow.\n';
+const ZIP = makeZip([{ path: 'n/weld.md', bytes: new TextEncoder().encode(WELD) }]);
+
+async function freshPage(): Promise<Page> {
+  const context = await browser.newContext();
+  onTestFinished(() => context.close());
+  context.setDefaultTimeout(8000);
+  return context.newPage();
+}
+
+async function readIn(page: Page): Promise<void> {
+  await page.getByLabel('A zip').setInputFiles({ name: 'notes.zip', mimeType: 'application/zip', buffer: Buffer.from(ZIP) });
+  await page.getByRole('region', { name: 'Report' }).waitFor();
+}
+
+describe('a review', () => {
+  test('goes there as a zip and comes back as one file, and nothing else is changed', async () => {
+    const reviewer = await freshPage();
+    await reviewer.goto(`${site.address}?review#/notebook`);
+    await readIn(reviewer);
+    await reviewer.getByText('A notebook to be reviewed: 1 note').waitFor();
+    expect(await reviewer.getByRole('link', { name: 'A new note' }).count()).toBe(0);
+
+    // An address for writing only leads to reading.
+    await reviewer.goto(`${site.address}?review#/notebook/weld?write=form`);
+    await reviewer.getByRole('heading', { level: 1, name: 'Weld' }).waitFor();
+    expect(await reviewer.getByRole('button', { name: 'Save' }).count()).toBe(0);
+    await reviewer.getByText('Make a remark').click();
+    await reviewer.getByLabel('Remark', { exact: true }).fill('Which edition? <b>');
+    await reviewer.getByLabel('Your name').fill('A reviewer');
+    await reviewer.getByLabel('Line, if one').fill('3');
+    await reviewer.getByRole('button', { name: 'Keep the remark' }).click();
+    await reviewer.getByText('Which edition? <b>').waitFor();
+
+    // Opening the notebook again loses nothing.
+    await reviewer.goto(`${site.address}?review#/notebook`);
+    await readIn(reviewer);
+    const [download] = await Promise.all([
+      reviewer.waitForEvent('download'),
+      reviewer.getByRole('button', { name: 'Export this file' }).click(),
+    ]);
+    expect(download.suggestedFilename()).toBe('remarks.json');
+    const file = join(folder, 'remarks.json');
+    await download.saveAs(file);
+    const read = readRemarks(readFileSync(file));
+    expect(read.ok && read.value.remarks).toMatchObject([{ note: 'weld', line: 3, text: 'Which edition? <b>', by: 'A reviewer' }]);
+    // The reviewer's own notebook is as it was.
+    await reviewer.goto(site.address);
+    await reviewer.getByText('Wadholm Quay, the demonstration notebook').waitFor();
+
+    const author = await freshPage();
+    await author.goto(`${site.address}#/notebook`);
+    await readIn(author);
+    await author.goto(`${site.address}#/notebook?share=1`);
+    await author.getByLabel('A file of remarks').setInputFiles(file);
+    await author.getByText('1 remark came in.').waitFor();
+    await author.getByLabel('A file of remarks').setInputFiles(file);
+    await author.getByText('Nothing new in it; 1 remark was here already.').waitFor();
+    await author.goto(`${site.address}#/notebook/weld`);
+    await author.getByText('Which edition? <b>').waitFor();
+    const remark = author.getByRole('listitem').filter({ hasText: 'Which edition?' });
+    expect(await remark.innerText()).toMatch(/A reviewer, .*, line 3/);
+    await remark.getByRole('button', { name: 'Done with it' }).click();
+    await expect.poll(() => remark.innerText()).toMatch(/line 3 · done/);
+  });
+
+  test('a file that is none of remarks is refused', async () => {
+    const page = await freshPage();
+    await page.goto(`${site.address}#/notebook?share=1`);
+    await page
+      .getByLabel('A file of remarks')
+      .setInputFiles({ name: 'other.json', mimeType: 'application/json', buffer: Buffer.from('{"a":1}') });
+    await page.getByText('This is no file of remarks. Nothing was changed.').waitFor();
+  });
+});
