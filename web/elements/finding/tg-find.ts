@@ -8,6 +8,8 @@ import type { WritingChoices } from '../../notebook/views/writing-choices.ts';
 import { noteAddress } from '../note/note-body.ts';
 import { baseStyles } from '../shared/base.styles.ts';
 import { LatestTask } from '../shared/latest-task.ts';
+import { singleKeysWork } from '../shortcuts/page-choices.ts';
+import { shortcutOf, takesLetters } from '../shortcuts/shortcuts.ts';
 import { sentenceStyles } from '../shared/sentence.styles.ts';
 import { FindRequestEvent } from './find-request-event.ts';
 import { addressOfFinding, findingOfSettings, findingProblemSentence, KIND_CHOICES, STANDING_WORDS } from './finding-words.ts';
@@ -115,6 +117,25 @@ export class TgFind extends LitElement {
     if (changed.has('settings') || changed.has('version')) this.#find();
   }
 
+  override connectedCallback() {
+    super.connectedCallback();
+    globalThis.addEventListener('keydown', this.#key);
+  }
+
+  override disconnectedCallback() {
+    super.disconnectedCallback();
+    globalThis.removeEventListener('keydown', this.#key);
+  }
+
+  /** Who comes with nothing to find yet comes to type it. */
+  override firstUpdated() {
+    if (Object.values(this.typed).every((part) => part === '' || part === undefined)) this.focus();
+  }
+
+  override focus() {
+    this.renderRoot.querySelector<HTMLElement>('input[type=search]')?.focus();
+  }
+
   override render() {
     const { typed, choices } = this;
     return html`<form role="search" class="sentence" part="sentence" @submit=${(event: Event) => event.preventDefault()}>
@@ -219,6 +240,12 @@ export class TgFind extends LitElement {
       ${words.map(([word, text]) => html`<option value=${word} ?selected=${word === chosen}>${text}</option>`)}
     </select>`;
   }
+
+  readonly #key = (event: KeyboardEvent) => {
+    if (shortcutOf(event) !== 'find' || !singleKeysWork() || event.composedPath().some(takesLetters)) return;
+    event.preventDefault();
+    this.focus();
+  };
 
   #change(change: Partial<TypedFinding>) {
     this.typed = { ...this.typed, ...change };

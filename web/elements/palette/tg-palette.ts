@@ -16,6 +16,7 @@ import { yearThreadStyles } from '../shared/year-thread.styles.ts';
 import { PaletteChangeEvent } from './palette-change-event.ts';
 import { sentenceOf } from '../shared/sentence-of.ts';
 import { clothItem, GROUPING_WORDS, ORDER_WORDS } from './palette-element-view.ts';
+import './tg-palette-files.ts';
 import { styles } from './tg-palette.styles.ts';
 
 /**
@@ -113,6 +114,7 @@ export class TgPalette extends LitElement {
         >
           <p slot="empty">Nothing hangs here: the notes stand behind no colour for this place and date.</p>
         </tg-cloth-line>
+        <tg-palette-files .palette=${view}></tg-palette-files>
       </div>
       ${this.taken === undefined ? nothing : this.#taken(view)} ${this.#tried(view)}
       <div class="below">

@@ -19,8 +19,17 @@ export class TakeOutRequestEvent extends RequestEvent<TakeOut, Result<TakenOut, 
   }
 }
 
+/** The reader wants to be reminded of an export after so many days; 0 is never. */
+export class BackupDaysEvent extends CustomEvent<{ readonly days: number }> {
+  static readonly type = 'tg-backup-days';
+  constructor(days: number) {
+    super(BackupDaysEvent.type, { detail: { days }, bubbles: true, composed: true });
+  }
+}
+
 declare global {
   interface GlobalEventHandlersEventMap {
+    'tg-backup-days': BackupDaysEvent;
     'tg-take-out-request': TakeOutRequestEvent;
   }
 }

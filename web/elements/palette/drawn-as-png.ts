@@ -1,0 +1,29 @@
+/** Points of the picture for each unit of the drawing (our choice: sharp on a printed page's width). */
+const POINTS_A_UNIT = 2;
+
+/**
+ * A drawing in points.
+ *
+ * @param size of the drawing, in its own units.
+ * @returns undefined where the browser cannot draw it, as when it is too long for a canvas.
+ */
+export async function drawnAsPng(
+  svg: string,
+  { width, height }: { readonly width: number; readonly height: number },
+): Promise<Blob | undefined> {
+  const address = URL.createObjectURL(new Blob([svg], { type: 'image/svg+xml' }));
+  try {
+    const image = new Image();
+    image.src = address;
+    await image.decode();
+    const canvas = Object.assign(document.createElement('canvas'), { width: width * POINTS_A_UNIT, height: height * POINTS_A_UNIT });
+    const pen = canvas.getContext('2d');
+    if (!pen) return undefined;
+    pen.drawImage(image, 0, 0, canvas.width, canvas.height);
+    return await new Promise((resolve) => canvas.toBlob((blob) => resolve(blob ?? undefined), 'image/png'));
+  } catch {
+    return undefined;
+  } finally {
+    URL.revokeObjectURL(address);
+  }
+}
