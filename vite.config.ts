@@ -80,6 +80,8 @@ export default defineConfig({
             'culori',
             'yaml',
             'mdast-util-from-markdown',
+            'd3-geo',
+            'topojson-client',
           ],
         },
         test: {

@@ -8,7 +8,12 @@ const escaped = ROOT.replace(/[/\\]$/, '').replace(/[\\^$.*+?()[\]{}|]/g, '\\$&'
 const MACHINE_PATH = new RegExp(`(?:${escaped}|file://|(?<![\\w.-])/(?:home|Users|root)/|[A-Z]:\\\\+Users\\\\)[\\w./\\\\-]*`, 'g');
 
 /** Names of vocabularies, never fetched; and addresses a reader may follow by hand. */
-const NOT_REQUESTED = [/^https?:\/\/www\.w3\.org\//, /^https:\/\/doi\.org\/?/];
+const NOT_REQUESTED = [
+  /^https?:\/\/www\.w3\.org\//,
+  /^http:\/\/www\.cidoc-crm\.org\/cidoc-crm\//,
+  /^http:\/\/purl\.org\/dc\/terms\//,
+  /^https:\/\/doi\.org\/?/,
+];
 const ADDRESS = /https?:\/\/[\w.-]+[^\s"'`)<>\\]*/g;
 
 const machinePaths = ({ path, text }: ProjectFile): readonly string[] =>
