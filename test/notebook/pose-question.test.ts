@@ -63,3 +63,54 @@ describe('poseQuestion with a colour in words', () => {
     expect(problem?.nearest).toContain('murrey');
   });
 });
+
+describe('poseQuestion, its other parts', () => {
+  const parts = (more: Partial<TypedQuestion>) => poseQuestion(base, typed({ colour: '45,45,25', ...more }), colours);
+
+  test('takes ids, titles and names, and a period for a date', () => {
+    expect(parts({ region: 'Albion', fibre: 'Fine wool', wearer: 'LADY', when: 'c. 1450' }).question).toMatchObject({
+      route: { region: 'england', span: { from: 1450, to: 1450 }, fibre: 'fine-wool', wearer: 'lady', dyedHere: false },
+      when: { earliestStart: 1425, latestEnd: 1475 },
+      tolerance: 6,
+    });
+    expect(parts({ region: 'the world' }).problems).toMatchObject([{ part: 'region' }]);
+    expect(parts({ region: 'world' }).question).toMatchObject({ route: { region: 'world' } });
+  });
+
+  test('takes an empty fibre or wearer for none asked', () => {
+    const { question } = parts({ fibre: ' ', wearer: '' });
+    expect(question?.route).not.toHaveProperty('fibre');
+    expect(question?.route).not.toHaveProperty('wearer');
+  });
+
+  test('tells every part it cannot understand, with what is near, and guesses none', () => {
+    const { question, problems } = parts({ region: 'englnd', when: 'soon', fibre: 'woll', wearer: 'pesant', tolerance: '-1' });
+    expect(question).toBeUndefined();
+    expect(problems.map(({ part, problem, typed: text, nearest }) => [part, problem, text, nearest[0]])).toEqual([
+      ['region', 'unknown', 'englnd', 'england'],
+      ['when', 'unreadable', 'soon', 'c. 1350'],
+      ['fibre', 'unknown', 'woll', 'wool'],
+      ['wearer', 'unknown', 'pesant', 'peasant'],
+      ['tolerance', 'unreadable', '-1', '6'],
+    ]);
+  });
+
+  test('says what is missing', () => {
+    expect(poseQuestion(base, { region: '', when: ' ' }, colours).problems.map(({ part, problem }) => [part, problem])).toEqual([
+      ['region', 'missing'],
+      ['when', 'missing'],
+      ['colour', 'missing'],
+    ]);
+  });
+
+  test('a name of two regions is told with both', () => {
+    const two = aNotebook({ ...aWorld, 'regions/x.md': aNote('kind: region\ntitle: X\nnames: [Albion]') });
+    expect(poseQuestion(two.base, typed({ colour: 'red', region: 'Albion' })).problems).toMatchObject([
+      { part: 'region', problem: 'ambiguous', nearest: ['england', 'x'] },
+    ]);
+  });
+
+  test.each(['0', '101', 'NaN', '', 'six'])('a tolerance of "%s" is none', (tolerance) => {
+    expect(parts({ tolerance }).problems).toMatchObject([{ part: 'tolerance', problem: 'unreadable' }]);
+  });
+});

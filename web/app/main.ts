@@ -1,17 +1,20 @@
 import { TgApp } from '../elements/app/tg-app.ts';
 import { TgNotices } from '../elements/notices/tg-notices.ts';
+import { layKeptGround } from '../elements/shortcuts/page-choices.ts';
+import { Backup } from '../notebook/backup.ts';
 import type { NotebookFile } from '../notebook/notebook.ts';
 import { openFailureWords, unfinishedWords } from '../notebook/words/import-words.ts';
 import { updateWords } from '../notebook/words/update-words.ts';
 import searchAddress from '../search/worker/entry.ts?worker&url';
 import { askToPersist } from '../store/storage-room.ts';
+import { beginNotebook } from './beginning.ts';
 import { engineOver } from './engine-wire.ts';
 import engineAddress from './engine-worker.ts?worker&url';
 import { answerFinding, SearchingFinder } from './finding.ts';
 import { NoticeBoard } from './notice-board.ts';
 import { keepOffline, lookForUpdates } from './offline/offline.ts';
 import { registerServiceWorker, startWorker } from './scripts-policy.ts';
-import { startNotebook } from './start-notebook.ts';
+import { REVIEWED, startNotebook } from './start-notebook.ts';
 import { takeOut } from './take-out.ts';
 import { answerWriting } from './writing.ts';
 
@@ -25,7 +28,11 @@ async function demonstration(): Promise<readonly NotebookFile[]> {
 
 /** Opens the notebook, shows it, and answers what the page wants of it. */
 async function open(app: TgApp, board: NoticeBoard): Promise<void> {
-  const { keeper, engine, failure, unfinished } = await startNotebook(engineOver(startWorker(engineAddress)), demonstration);
+  const reviewing = new URLSearchParams(globalThis.location.search).has('review');
+  app.reviewing = reviewing;
+  const { keeper, engine, failure, unfinished } = await (reviewing
+    ? startNotebook(engineOver(startWorker(engineAddress)), () => Promise.resolve([]), REVIEWED)
+    : startNotebook(engineOver(startWorker(engineAddress)), demonstration));
   const show = async () => app.opened(await engine.size(), keeper.isKept);
   app.engine = engine;
   await show();
@@ -41,21 +48,42 @@ async function open(app: TgApp, board: NoticeBoard): Promise<void> {
     board.post({ id: importId, text, offer: 'Read it in again', taken: readAgain, putAway: forget });
   }
 
+  // Remarks are packed, which the first view needs nothing of.
+  const { answerRemarks, openForReview } = await import('./remarking.ts');
+  const backup = new Backup(keeper.store, () => Date.now());
+  const remind = async () => (app.backup = keeper.isKept && !reviewing ? await backup.due() : undefined);
+
+  app.addEventListener('tg-begin-request', (event) => {
+    const begun = beginNotebook(keeper, event.detail, demonstration);
+    event.respondWith(begun);
+    void begun.then(show);
+  });
+  app.addEventListener('tg-backup-days', (event) => void backup.remindAfter(event.detail.days).then(remind));
   app.addEventListener('tg-read-in-request', (event) => {
     const { found, ...options } = event.detail;
-    event.respondWith(keeper.importFiles(found, options));
+    event.respondWith(reviewing ? openForReview(keeper, found, options) : keeper.importFiles(found, options));
   });
   app.addEventListener('tg-take-out-request', (event) => {
     // Sweden writes days as ISO 8601 does.
-    event.respondWith(takeOut(keeper, event.detail, new Date().toLocaleDateString('sv')));
+    const [wanted, began] = [event.detail, Date.now()];
+    const taken = takeOut(keeper, wanted, new Date().toLocaleDateString('sv'));
+    event.respondWith(taken);
+    void taken.then(async ({ ok }) => {
+      if (!ok || wanted.what !== 'notebook' || !keeper.isKept) return;
+      await backup.exported(began);
+      await remind();
+    });
   });
-  answerWriting(app, keeper);
+  // A notebook that is reviewed takes remarks and nothing else.
+  if (!reviewing) answerWriting(app, keeper);
+  answerRemarks(app, keeper, { now: () => Date.now(), newId: () => crypto.randomUUID() });
   const finder = new SearchingFinder(engine, () => startWorker(searchAddress));
   answerFinding(app, finder);
   keeper.subscribe((event) => {
     if (event.type === 'ended') board.post({ id: 'failure', text: openFailureWords[event.reason] });
     else if (event.type === 'changed') {
       void finder.follow(event.paths);
+      void backup.changed().then(remind);
       void show();
     } else {
       // What was shown until now may have made room for another notebook.
@@ -64,6 +92,8 @@ async function open(app: TgApp, board: NoticeBoard): Promise<void> {
       void askToPersist();
     }
   });
+  await remind();
+  if (!reviewing) (await import('./wire-sharing.ts')).wireSharing(app, keeper, board);
 }
 
 /** Keeps the site itself on this machine, and says when a newer one lies ready. */
@@ -77,6 +107,7 @@ async function stayOffline(board: NoticeBoard): Promise<void> {
   if (registration) lookForUpdates(registration, document, () => Date.now());
 }
 
+layKeptGround(document.documentElement);
 const app = document.querySelector('tg-app');
 if (app instanceof TgApp) {
   const notices = new TgNotices();

@@ -1,15 +1,22 @@
-import type { StoreFailure, UnfinishedImport } from '../domain/ports.ts';
+import type { NotebookStore, StoreFailure, UnfinishedImport } from '../domain/ports.ts';
 import type { Engine } from '../notebook/engine.ts';
 import { Keeper } from '../notebook/keeper.ts';
 import type { NotebookFile } from '../notebook/notebook.ts';
 import { openIdbStore } from '../store/idb-store.ts';
-import { MemoryDisk, MemoryStore } from '../store/memory-store.ts';
 import type { StoreSurroundings } from '../store/store-surroundings.ts';
 
 /** The database's name in this browser. One notebook for now: another would have a name of its own. */
 const DATABASE = 'tenterground';
+/** Where a notebook that is only reviewed lies, apart from the reviewer's own. */
+export const REVIEWED = 'tenterground-reviewed';
 
 const surroundings: StoreSurroundings = { now: () => Date.now(), newId: () => crypto.randomUUID() };
+
+/** Where the browser keeps nothing: the notebook lasts as long as the page. */
+async function storeInMemory(): Promise<NotebookStore> {
+  const { MemoryDisk, MemoryStore } = await import('../store/memory-store.ts');
+  return new MemoryStore(new MemoryDisk(), surroundings);
+}
 
 /** A notebook that is open. */
 export interface StartedNotebook {
@@ -26,9 +33,13 @@ export interface StartedNotebook {
  * Opens the notebook that this browser keeps. Where none was begun, the demonstration is shown, and kept only once its reader
  * changes something.
  */
-export async function startNotebook(engine: Engine, demonstration: () => Promise<readonly NotebookFile[]>): Promise<StartedNotebook> {
-  const opened = await openIdbStore(DATABASE, surroundings);
-  const keeper = new Keeper(opened.ok ? opened.value : new MemoryStore(new MemoryDisk(), surroundings), engine);
+export async function startNotebook(
+  engine: Engine,
+  demonstration: () => Promise<readonly NotebookFile[]>,
+  database = DATABASE,
+): Promise<StartedNotebook> {
+  const opened = await openIdbStore(database, surroundings);
+  const keeper = new Keeper(opened.ok ? opened.value : await storeInMemory(), engine);
   const found = await keeper.openKept();
   if (!found.ok || !found.value) await keeper.show(await demonstration());
   const unfinished = await keeper.store.unfinishedImports();

@@ -45,15 +45,17 @@ export function questionOf({ settings }: Address): TypedQuestion {
     ...text('wearer'),
     ...text('tolerance'),
     dyedHere: settings['dyed'] === 'here',
+    ...(settings['seen'] === 'as-found' ? { asFound: true } : {}),
   };
 }
 
 /** The settings of an address that asks this. */
 export function settingsOf(question: TypedQuestion): Readonly<Record<string, string>> {
-  const { dyedHere, ...texts } = question;
+  const { dyedHere, asFound, ...texts } = question;
   return {
     ...(Object.fromEntries(Object.entries(texts).filter(([, value]) => value !== undefined && value !== '')) as Record<string, string>),
     ...(dyedHere === true ? { dyed: 'here' } : {}),
+    ...(asFound === true ? { seen: 'as-found' } : {}),
   };
 }
 

@@ -5,6 +5,9 @@ import type { DossierView } from './views/dossier-view.ts';
 import type { DueItem } from './views/due-list-view.ts';
 import type { EvidenceSheetView } from './views/evidence-sheet-view.ts';
 import type { LightPlanView, TypedLight } from './views/light-plan-view.ts';
+import type { TypedLightDose } from './views/after-light-view.ts';
+import type { AsFoundView } from './views/as-found-view.ts';
+import type { LookingView } from './views/looking-view.ts';
 import type { CompareOrProblems } from './views/compare-view.ts';
 import type { TableOrProblems, TypedTable } from './views/table-view.ts';
 import type { TypedChart } from './typed-chart.ts';
@@ -25,8 +28,12 @@ import type { TextHit, TypedFinding } from './ports-finding.ts';
 import type { FoundView } from './views/found-view.ts';
 import type { ProblemView } from './views/problem-view.ts';
 import type { WritingChoices } from './views/writing-choices.ts';
+import type { DataFile, DataForm } from './export/data-out.ts';
+import type { GatheredFile, GatherForm } from './import/gather.ts';
+import type { TextileColumns } from './import/read-textiles.ts';
 import type { DraftNote } from './lab-note.ts';
 import type { TypedLab } from './typed-lab.ts';
+import type { ReachMapOrProblems, TypedReach } from './views/reach-map-view.ts';
 import type { LabOrProblems } from './views/lab-view.ts';
 import type { TypedPalette } from './typed-palette.ts';
 import type { PaletteOrProblems } from './views/palette-view.ts';
@@ -91,10 +98,20 @@ export interface Engine {
   drawer(by: DrawerBy): Promise<readonly DrawerCard[]>;
   /** The notes behind one of them. */
   drawerNotes(by: DrawerBy, key: string): Promise<readonly DrawerNote[]>;
+  /** What somebody else's file would bring in; nothing is written by it. */
+  gather(form: GatherForm, text: string, columns?: TextileColumns): Promise<GatheredFile>;
+  /** The notebook's data in one of the forms others can read. */
+  dataOut(form: DataForm): Promise<DataFile>;
+  /** Where a source reached at a date. */
+  reachMap(reach: TypedReach): Promise<ReachMapOrProblems>;
   /** What a laboratory's report may mean. */
   laboratory(report: TypedLab): Promise<LabOrProblems>;
   /** The report as a textile note to be saved, with the dyes its reader takes it for; undefined when it cannot be understood. */
   labDraft(report: TypedLab, dyes: readonly string[]): Promise<DraftNote | undefined>;
+  /** What a colour as found may have been, each possibility asked; `recipes` where the reader names the dyeings. */
+  asFound(question: TypedQuestion, recipes?: readonly string[]): Promise<AsFoundView | undefined>;
+  /** Cloths side by side under three lights, and after a dose of light where one is given. */
+  looking(ids: readonly string[], dose?: TypedLightDose): Promise<LookingView>;
   /** How a date reads, in words; undefined when it cannot be read. */
   readDate(text: string): Promise<string | undefined>;
   displays(): Promise<readonly { readonly id: string; readonly title: string }[]>;
@@ -144,8 +161,13 @@ export const ENGINE_METHODS = Object.keys({
   found: true,
   drawer: true,
   drawerNotes: true,
+  gather: true,
+  dataOut: true,
+  reachMap: true,
   laboratory: true,
   labDraft: true,
+  asFound: true,
+  looking: true,
   readDate: true,
   displays: true,
   display: true,

@@ -6,6 +6,9 @@ import { type DossierView, dossierView } from './views/dossier-view.ts';
 import { type DueItem, dueListView } from './views/due-list-view.ts';
 import { type EvidenceSheetView, evidenceSheetView } from './views/evidence-sheet-view.ts';
 import { type LightPlanView, lightPlanView, type TypedLight } from './views/light-plan-view.ts';
+import type { TypedLightDose } from './views/after-light-view.ts';
+import { type AsFoundView, asFoundView } from './views/as-found-view.ts';
+import { type LookingView, lookingView } from './views/looking-view.ts';
 import { type CompareOrProblems, compareView } from './views/compare-view.ts';
 import { type TableOrProblems, tableView, type TypedTable } from './views/table-view.ts';
 import type { TypedChart } from './typed-chart.ts';
@@ -29,8 +32,12 @@ import type { TextHit, TypedFinding } from './ports-finding.ts';
 import { type FoundView, foundView } from './views/found-view.ts';
 import { type NoteView, noteView } from './views/note-view.ts';
 import { behindCloth } from './views/behind-cloth.ts';
+import { type DataFile, type DataForm, dataOut } from './export/data-out.ts';
+import { gather, type GatheredFile, type GatherForm } from './import/gather.ts';
+import type { TextileColumns } from './import/read-textiles.ts';
 import { type DraftNote, labNote } from './lab-note.ts';
 import type { TypedLab } from './typed-lab.ts';
+import { type ReachMapOrProblems, reachMapView, type TypedReach } from './views/reach-map-view.ts';
 import { type LabOrProblems, labView } from './views/lab-view.ts';
 import type { TypedPalette } from './typed-palette.ts';
 import { type PaletteOrProblems, paletteView } from './views/palette-view.ts';
@@ -175,6 +182,18 @@ export class LocalEngine implements Engine {
     return Promise.resolve(drawerNotes(this.#notebook, by, key));
   }
 
+  gather(form: GatherForm, text: string, columns?: TextileColumns): Promise<GatheredFile> {
+    return Promise.resolve(gather(this.#notebook.base, form, text, columns));
+  }
+
+  dataOut(form: DataForm): Promise<DataFile> {
+    return Promise.resolve(dataOut(this.#notebook.base, form));
+  }
+
+  reachMap(reach: TypedReach): Promise<ReachMapOrProblems> {
+    return Promise.resolve(reachMapView(this.#notebook, reach));
+  }
+
   laboratory(report: TypedLab): Promise<LabOrProblems> {
     return Promise.resolve(labView(this.#notebook, report));
   }
@@ -182,6 +201,14 @@ export class LocalEngine implements Engine {
   labDraft(report: TypedLab, dyes: readonly string[]): Promise<DraftNote | undefined> {
     const view = labView(this.#notebook, report);
     return Promise.resolve('lab' in view ? labNote(this.#notebook.base, report, view.lab, dyes) : undefined);
+  }
+
+  asFound(question: TypedQuestion, recipes?: readonly string[]): Promise<AsFoundView | undefined> {
+    return Promise.resolve(asFoundView(this.#notebook, question, recipes));
+  }
+
+  looking(ids: readonly string[], dose?: TypedLightDose): Promise<LookingView> {
+    return Promise.resolve(lookingView(this.#notebook, ids, dose));
   }
 
   readDate(text: string): Promise<string | undefined> {

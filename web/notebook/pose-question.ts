@@ -11,7 +11,8 @@ import type { AskedColour } from '../domain/verdict/asked-colour.ts';
 import type { RouteQuestion } from '../domain/verdict/judge-route.ts';
 import type { SampleColours } from '../domain/verdict/sample-colours.ts';
 import { type ColourNamed, colourOfWords } from './colour-of-words.ts';
-import { readCarriedColour, swatchOfCarried } from './typed-colour.ts';
+import { swatchOfCarried } from './swatch-of-carried.ts';
+import { readCarriedColour } from './typed-colour.ts';
 
 /** A question as somebody typed it. */
 export interface TypedQuestion {
@@ -23,6 +24,8 @@ export interface TypedQuestion {
   readonly wearer?: string;
   readonly dyedHere?: boolean;
   readonly tolerance?: string;
+  /** The colour is that of an old cloth as it was found, faded. */
+  readonly asFound?: boolean;
 }
 
 /** What could not be understood, and the nearest that can be. */

@@ -64,6 +64,32 @@ export const styles = css`
     font: var(--tg-type-small) / 1.5 var(--tg-font-label);
     color: var(--tg-ink-quiet);
   }
+  main a {
+    color: inherit;
+    text-underline-offset: 0.2em;
+  }
+  main > h1 {
+    margin: 0 0 var(--tg-space-5);
+    font: 600 var(--tg-type-4) / 1.15 var(--tg-font-reading);
+  }
+  .keys {
+    margin: 0;
+  }
+  .keys button {
+    min-block-size: var(--tg-touch);
+    padding: 0;
+    border: 0;
+    background: none;
+    color: inherit;
+    font: inherit;
+    text-decoration: underline;
+    text-underline-offset: 0.25em;
+    cursor: pointer;
+  }
+  .keys button:focus-visible {
+    outline: var(--tg-focus-width) solid var(--tg-focus);
+    outline-offset: var(--tg-focus-gap);
+  }
   @media print {
     :host {
       min-block-size: 0;
@@ -74,6 +100,7 @@ export const styles = css`
       padding: 0;
     }
     nav,
+    .keys,
     .own-paper {
       display: none;
     }

@@ -19,11 +19,16 @@ import type { QuestionChangeEvent } from '../ask/question-change-event.ts';
 import '../ask/tg-ask.ts';
 import type { CompareChangeEvent } from '../compare/compare-change-event.ts';
 import type { TableChangeEvent } from '../table/table-change-event.ts';
+import type { ReachChangeEvent } from '../reach-map/reach-change-event.ts';
 import type { ChartChangeEvent } from '../who-had-what/chart-change-event.ts';
 import type { TypedTable } from '../../notebook/views/table-view.ts';
 import type { PaletteChangeEvent } from '../palette/palette-change-event.ts';
+import type { BackupDue } from '../../notebook/backup.ts';
+import type { SharingState } from '../../notebook/sharing/sharing-state.ts';
 import { counted } from '../../notebook/words/counted.ts';
 import { OnPaper } from '../shared/on-paper.ts';
+import { changeGround, singleKeysWork } from '../shortcuts/page-choices.ts';
+import { shortcutOf, takesLetters } from '../shortcuts/shortcuts.ts';
 import { styles } from './tg-app.styles.ts';
 
 /** The views that stand, in the order of the heading. */
@@ -49,7 +54,12 @@ const LATER: Partial<Record<View, () => Promise<unknown>>> = {
     Promise.all([import('../palette/tg-palette.ts'), import('../palette/tg-kept-palette.ts'), import('../compare/tg-compare.ts')]),
   dyestuffs: () => import('../dyestuff/tg-dyestuffs.ts'),
   notebook: () =>
-    Promise.all([import('../notebook/tg-notebook.ts'), import('../read-in/tg-read-in.ts'), import('../take-out/tg-take-out.ts')]),
+    Promise.all([
+      import('../notebook/tg-notebook.ts'),
+      import('../read-in/tg-read-in.ts'),
+      import('../take-out/tg-take-out.ts'),
+      import('../begin/tg-begin.ts'),
+    ]),
   recipes: () => import('../recipe/tg-recipes.ts'),
   'on-show': () => import('../on-show/tg-on-show.ts'),
   'who-had-what': () => import('../who-had-what/tg-who-had-what.ts'),
@@ -65,6 +75,12 @@ export class TgApp extends LitElement {
 
   /** Where the notebook is. */
   @property({ attribute: false }) engine?: Engine;
+  /** How the notebook stands with other people's and machines'. */
+  @property({ attribute: false }) sharing: SharingState = { meetings: [] };
+  /** What waits for an export; absent where nothing has waited long enough. */
+  @property({ attribute: false }) backup?: BackupDue;
+  /** True where somebody else's notebook is open, to be read and remarked on. */
+  @property({ type: Boolean }) reviewing = false;
 
   @state() private address: Address = readAddress(globalThis.location.hash);
   @state() private size?: NotebookSize;
@@ -76,6 +92,8 @@ export class TgApp extends LitElement {
   readonly #paper = new OnPaper(this, () => this.performUpdate());
   /** The year is being drawn along its thread, and has its step of the way back already. */
   #dragging = false;
+  /** The list of keys was asked for once; it stays for the next time. */
+  #keysAsked = false;
   /** When the page was opened: the day for what is due. */
   readonly #opened = new Date().toISOString();
 
@@ -124,7 +142,9 @@ export class TgApp extends LitElement {
       </header>
       <main class=${this.#ownPaper ? 'whole-paper' : ''}>${this.#view()}</main>
       <footer class=${this.#ownPaper ? 'own-paper' : ''}>
-        ${this.size ? html`<p>${this.isKept ? html`Your notebook in this browser: ${counted(this.size.notes, 'note')}.` : html`Wadholm Quay, the demonstration notebook: ${this.size.notes} notes. Its people, trials and measurements are invented.`}</p>` : nothing}
+        ${this.size ? html`<p>${this.#whose(this.size)}</p>` : nothing} ${this.#waiting()}
+        <p class="keys"><button type="button" @click=${this.#listKeys}>Keys</button></p>
+        ${this.#keysAsked ? html`<tg-shortcuts></tg-shortcuts>` : nothing}
         ${this.#paper.value ? html`<p>Printed on ${today()}.</p>` : nothing}
       </footer>
     `;
@@ -136,11 +156,40 @@ export class TgApp extends LitElement {
     return view === 'on-show' && id !== undefined && settings['sheet'] === undefined && settings['print'] !== 'dossier';
   }
 
+  /** Whose notebook this is, and how much is in it. */
+  #whose({ notes }: NotebookSize) {
+    if (this.reviewing)
+      return html`A notebook to be reviewed: ${counted(notes, 'note')}, to read and remark on. <a href="./">Your own notebook</a> lies apart
+        from it.`;
+    if (this.isKept) return html`Your notebook in this browser: ${counted(notes, 'note')}.`;
+    return html`Wadholm Quay, the demonstration notebook: ${notes} notes. Its people, trials and measurements are invented.`;
+  }
+
+  /** The ways to begin, as long as the notebook is not begun. */
+  #beginning() {
+    if (this.reviewing || (this.isKept && this.size?.notes !== 0)) return nothing;
+    return html`<tg-begin .state=${this.isKept ? 'empty' : 'shown'}></tg-begin>`;
+  }
+
+  /** Every view follows from notes: without any there is one thing to do. */
+  #empty() {
+    void import('../begin/tg-begin.ts');
+    return html`<h1>Nothing can be asked of an empty notebook</h1>
+      <tg-begin state="empty"></tg-begin>`;
+  }
+
+  #waiting() {
+    if (!this.backup || this.reviewing) return nothing;
+    void import('../take-out/tg-backup.ts');
+    return html`<tg-backup .due=${this.backup}></tg-backup>`;
+  }
+
   #view() {
     if (this.fault !== '') return html`<p role="alert">The notebook could not be opened: ${this.fault}. Reload the page to try again.</p>`;
     if (!this.size) return html`<p role="status">Opening the notebook.</p>`;
     const { view, id, settings } = this.address;
     const isBare = Object.keys(settings).length === 0;
+    if (this.size.notes === 0 && view !== 'notebook' && !this.reviewing) return this.#empty();
     void LATER[view]?.();
     switch (view) {
       case 'palette':
@@ -163,6 +212,15 @@ export class TgApp extends LitElement {
           @tg-palette-change=${this.#paletteAsked}
         ></tg-palette>`;
       case 'who-had-what': {
+        if (id === 'map') {
+          void import('../reach-map/tg-reach-map.ts');
+          return html`<tg-reach-map
+            .engine=${this.engine}
+            .reach=${{ dye: settings['dye'] ?? 'madder', when: settings['when'] ?? '1370' }}
+            .version=${this.version}
+            @tg-reach-change=${this.#reached}
+          ></tg-reach-map>`;
+        }
         const { chart, year } = chartOfAddress(this.address);
         return html`<tg-who-had-what
           .engine=${this.engine}
@@ -173,8 +231,29 @@ export class TgApp extends LitElement {
         ></tg-who-had-what>`;
       }
       case 'notebook':
-        return html`<tg-notebook .engine=${this.engine} .note=${id} .settings=${settings} .version=${this.version}>
-          <div slot="ways-in"><tg-read-in></tg-read-in><tg-take-out></tg-take-out></div>
+        if (settings['share'] !== undefined && !this.reviewing) {
+          void import('../sharing/tg-sharing.ts');
+          void import('../remarks/tg-remarks-in.ts');
+          return html`<tg-sharing .sharing=${this.sharing}><tg-remarks-in slot="more"></tg-remarks-in></tg-sharing>`;
+        }
+        return html`<tg-notebook
+          .engine=${this.engine}
+          .note=${id}
+          .settings=${settings}
+          .version=${this.version}
+          ?read-only=${this.reviewing}
+        >
+          <div slot="ways-in">
+            ${this.reviewing ? nothing : html`<p><a href="#/notebook?share=1">Link a folder, share the notebook</a></p>`}
+            ${this.#beginning()}
+            <tg-read-in></tg-read-in>
+            ${
+              this.reviewing
+                ? html`<h2>Your remarks</h2>
+                    <tg-take-out path="remarks.json"></tg-take-out>`
+                : html`<tg-take-out></tg-take-out>`
+            }
+          </div>
         </tg-notebook>`;
       case 'recipes':
         return html`<tg-recipes .engine=${this.engine} .recipe=${id} .version=${this.version}></tg-recipes>`;
@@ -221,9 +300,25 @@ export class TgApp extends LitElement {
   }
 
   readonly #key = (event: KeyboardEvent) => {
-    if (event.composedPath().some(takesLetters) || event.ctrlKey || event.metaKey || event.altKey) return;
-    if (event.key === 'p' || event.key === 'P') globalThis.print();
+    const does = shortcutOf(event);
+    if (!does || !singleKeysWork() || event.composedPath().some((one) => takesLetters(one) || one instanceof HTMLDialogElement)) return;
+    event.preventDefault();
+    if (does === 'print') globalThis.print();
+    else if (does === 'view') changeGround(document.documentElement);
+    else if (does === 'list') void this.#listKeys();
+    // Where one is finding already, the view itself takes the key.
+    else if (this.address.view !== 'notebook' || this.address.settings['find'] === undefined) globalThis.location.hash = '#/notebook?find=';
   };
+
+  async #listKeys() {
+    await import('../shortcuts/tg-shortcuts.ts');
+    this.#keysAsked = true;
+    this.requestUpdate();
+    await this.updateComplete;
+    const list = this.renderRoot.querySelector('tg-shortcuts');
+    await list?.updateComplete;
+    list?.show();
+  }
 
   #asked({ detail: { question, settled } }: QuestionChangeEvent) {
     this.#goTo(addressOf({ view: 'ask', settings: settingsOf(question) }), settled);
@@ -231,6 +326,10 @@ export class TgApp extends LitElement {
 
   #compared({ detail: { before, now } }: CompareChangeEvent) {
     this.#goTo(addressOf({ view: 'palette', settings: settingsOfCompared(before, now) }), true);
+  }
+
+  #reached({ detail: { reach } }: ReachChangeEvent) {
+    this.#goTo(addressOf({ view: 'who-had-what', id: 'map', settings: { ...reach } }), true);
   }
 
   #chartAsked({ detail: { chart, year, settled } }: ChartChangeEvent) {
@@ -257,12 +356,6 @@ export class TgApp extends LitElement {
 
 /** "25 November 2026": a sheet of paper outlives the notebook it was printed from. */
 const today = (): string => new Date().toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' });
-
-/** Whether a letter typed there belongs to the control; a thread of years takes none. */
-const takesLetters = (one: EventTarget): boolean =>
-  one instanceof HTMLInputElement
-    ? one.type !== 'range'
-    : one instanceof HTMLSelectElement || one instanceof HTMLTextAreaElement || (one instanceof HTMLElement && one.isContentEditable);
 
 declare global {
   interface HTMLElementTagNameMap {

@@ -4,7 +4,7 @@ import type { QuestionProblem, TypedQuestion } from '../../notebook/pose-questio
 import { carriedInWords } from '../../notebook/typed-colour.ts';
 
 /** A word of the question that can be opened. */
-export type QuestionPart = 'subject' | 'act' | 'fibre' | 'region' | 'when' | 'wearer';
+export type QuestionPart = 'subject' | 'state' | 'act' | 'fibre' | 'region' | 'when' | 'wearer';
 
 /** The years the thread can be drawn along. Our choice: from the Hallstatt textiles to the first synthetic dyes. */
 export const YEARS = { from: -800, to: 1900 } as const;
@@ -14,6 +14,7 @@ export function questionWords(question: TypedQuestion, choices: ChoicesView | un
   const title = (list: readonly Choice[] | undefined, id: string) => list?.find((one) => one.id === id)?.title ?? id;
   return {
     subject: subjectWord(question, choices),
+    state: question.asFound === true ? 'as found' : 'as new',
     act: question.dyedHere === true ? 'dyed' : 'worn',
     fibre: question.fibre === undefined ? 'any fibre' : title(choices?.fibres, question.fibre).toLowerCase(),
     region: question.region === '' ? 'a place' : title(choices?.regions, question.region),
@@ -60,7 +61,9 @@ export function problemSentence({ part, problem, typed, nearest }: QuestionProbl
     nearest.length > 0
       ? ` ${problem === 'ambiguous' ? 'It fits' : problem === 'unreadable' ? 'Write for example' : 'The nearest known'}: ${nearest.join(', ')}.`
       : '';
-  const name = { subject: 'colour', act: 'act', fibre: 'fibre', region: 'place', when: 'date', wearer: 'wearer' }[PART_OF[part]];
+  const name = { subject: 'colour', state: 'state', act: 'act', fibre: 'fibre', region: 'place', when: 'date', wearer: 'wearer' }[
+    PART_OF[part]
+  ];
   if (problem === 'missing') return `Choose a ${name}.`;
   if (problem === 'colourless')
     return `“${typed}” is in this notebook, but states no colour.${nearest.length > 0 ? ` Write for example ${nearest.join(' or ')}.` : ''}`;

@@ -32,6 +32,10 @@ export class TgAsk extends LitElement {
       outline: var(--tg-focus-width) solid var(--tg-focus);
       outline-offset: var(--tg-focus-gap);
     }
+    .unfaded {
+      margin: var(--tg-space-5) 0 0;
+      font: 600 var(--tg-type-2) / 1.25 var(--tg-font-reading);
+    }
     @media print {
       button {
         display: none;
@@ -76,11 +80,19 @@ export class TgAsk extends LitElement {
       ></tg-question>
       ${
         this.shown && problems.length === 0
-          ? html`<tg-answer .answer=${this.shown}></tg-answer>
+          ? html`${this.#asFound()}<tg-answer .answer=${this.shown}></tg-answer>
               <button type="button" part="print" @click=${() => globalThis.print()}>Print this answer on one page (key P)</button>`
           : nothing
       }
     `;
+  }
+
+  /** An old cloth's colour is asked first as what it may have been; the answer below takes it as it stands. */
+  #asFound() {
+    if (this.question.asFound !== true || this.question.colour === undefined || this.question.dye !== undefined) return nothing;
+    void import('../as-found/tg-as-found.ts');
+    return html`<tg-as-found .engine=${this.engine} .question=${this.question} .version=${this.version}></tg-as-found>
+      <h2 class="unfaded">And if nothing has faded</h2>`;
   }
 }
 

@@ -16,6 +16,7 @@ export const styles = css`
     background: none;
     border: 0;
     padding: 0;
+    text-align: start;
     min-block-size: 1.3em;
     text-decoration: underline;
     text-decoration-thickness: 2px;

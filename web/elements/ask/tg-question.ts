@@ -3,7 +3,6 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { QuestionProblem, TypedQuestion } from '../../notebook/pose-question.ts';
 import type { Choice, ChoicesView } from '../../notebook/views/choices-view.ts';
 import { problemSentence, type QuestionPart, questionWords, threadYear, YEARS } from './question-view.ts';
-import '../colour-input/tg-colour-input.ts';
 import type { ColourPickEvent } from '../colour-input/colour-pick-event.ts';
 import { QuestionChangeEvent } from './question-change-event.ts';
 import { styles } from './tg-question.styles.ts';
@@ -38,8 +37,9 @@ export class TgQuestion extends LitElement {
     const dab = this.question.dye === undefined ? this.#hexOfSubject() : '';
     return html`
       <h1 part="sentence">
-        Would ${this.#word('subject', words.subject, dab)} be ${this.#word('act', words.act)} on ${this.#word('fibre', words.fibre)} in
-        ${this.#word('region', words.region)} about ${this.#word('when', words.when)} by ${this.#word('wearer', words.wearer)}?
+        Would ${this.#word('subject', words.subject, dab)} ${this.question.dye === undefined ? this.#word('state', words.state) : nothing}
+        be ${this.#word('act', words.act)} on ${this.#word('fibre', words.fibre)} in ${this.#word('region', words.region)} about
+        ${this.#word('when', words.when)} by ${this.#word('wearer', words.wearer)}?
       </h1>
       ${this.#yearThread()} ${this.open === undefined ? nothing : this.#panel(this.open)}
       ${this.problems.map((problem) => html`<p class="problem" role="alert">${problemSentence(problem)}</p>`)}
@@ -96,6 +96,12 @@ export class TgQuestion extends LitElement {
     switch (part) {
       case 'subject':
         return this.#subject();
+      case 'state':
+        return html`<div class="fields" role="group" aria-label="As new, or as found">
+            ${this.#pressed('As new: the colour fresh from the dye', this.question.asFound !== true, { asFound: false })}
+            ${this.#pressed('As found: the colour of an old cloth, faded', this.question.asFound === true, { asFound: true })}
+          </div>
+          <p class="hint">As found, what it may have been is worked out dye by dye, and each possibility is asked.</p>`;
       case 'act':
         return html`<div class="fields" role="group" aria-label="Worn there, or dyed there">
           ${this.#pressed('Worn there, wherever it was dyed', this.question.dyedHere !== true, { dyedHere: false })}
@@ -126,15 +132,19 @@ export class TgQuestion extends LitElement {
                 }}
               >
                 <option value="">Choose</option>
-                ${this.choices?.periods.map(({ id, title }) => html`<option value=${id} ?selected=${id === this.question.when}>${title}</option>`)}
+                ${this.choices?.periods.map(({ id, title }) => html`<option value=${id} .selected=${id === this.question.when}>${title}</option>`)}
               </select>
             </label>
           </div>
-          <p class="hint">For example c. 1370, late 9th century, 880–960, 1660s. Read as: ${this.reading}</p>`;
+          <p class="hint">
+            For example c. 1370, late 9th century, 880–960, 1660s.${this.reading === '' ? '' : ` Read as: ${this.reading}`}
+          </p>`;
     }
   }
 
   #subject() {
+    // The first view needs none of it: it comes when the word is opened.
+    void import('../colour-input/tg-colour-input.ts');
     return html`<tg-colour-input
         .value=${this.question.colour ?? ''}
         .cloths=${this.choices?.cloths ?? []}
@@ -150,7 +160,7 @@ export class TgQuestion extends LitElement {
             }}
           >
             <option value="">Choose</option>
-            ${this.choices?.dyestuffs.map(({ id, title }) => html`<option value=${id} ?selected=${id === this.question.dye}>${title}</option>`)}
+            ${this.choices?.dyestuffs.map(({ id, title }) => html`<option value=${id} .selected=${id === this.question.dye}>${title}</option>`)}
           </select>
         </label>
       </div>`;
@@ -177,8 +187,8 @@ export class TgQuestion extends LitElement {
           this.#change(change(value === '' ? undefined : value));
         }}
       >
-        ${none === undefined ? nothing : html`<option value="" ?selected=${chosen === undefined}>${none}</option>`}
-        ${list?.map(({ id, title, depth }) => html`<option value=${id} ?selected=${id === chosen}>${'\u2003'.repeat(depth)}${title}</option>`)}
+        ${none === undefined ? nothing : html`<option value="" .selected=${chosen === undefined}>${none}</option>`}
+        ${list?.map(({ id, title, depth }) => html`<option value=${id} .selected=${id === chosen}>${'\u2003'.repeat(depth)}${title}</option>`)}
       </select>
     </label>`;
   }

@@ -18,6 +18,9 @@ export const colourInputStyles = css`
   }
   label {
     display: grid;
+    /* A long choice does not push past the page. */
+    grid-template-columns: minmax(0, 1fr);
+    max-inline-size: 100%;
     gap: var(--tg-space-1);
   }
   :is(input:not([type='range'], [type='file']), select, textarea) {

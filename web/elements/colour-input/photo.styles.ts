@@ -5,6 +5,8 @@ export const photoStyles = css`
     position: relative;
     inline-size: fit-content;
     max-inline-size: 100%;
+    /* An area's name may reach past the photo's edge. */
+    overflow: hidden;
     margin-block-start: var(--tg-space-3);
     border: var(--tg-line-1) solid var(--tg-edge);
     cursor: crosshair;

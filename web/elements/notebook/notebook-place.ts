@@ -43,3 +43,9 @@ export function notebookPlace(id: string | undefined, settings: Readonly<Record<
   }
   return { is: 'drawer', by: DRAWERS.find((one) => one === settings['by']) ?? 'kind', card: settings['card'] ?? '' };
 }
+
+/** Where a place that is for writing leads in a notebook that can only be read. */
+export function readingPlace(place: NotebookPlace): NotebookPlace {
+  if (place.is === 'read' || place.is === 'drawer' || place.is === 'find') return place;
+  return 'id' in place ? { is: 'read', id: place.id } : { is: 'drawer', by: 'kind', card: '' };
+}

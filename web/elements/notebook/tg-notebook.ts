@@ -8,12 +8,13 @@ import { starterOf } from '../../notebook/starters.ts';
 import { storeFailureWords } from '../../notebook/words/save-words.ts';
 import '../finding/tg-drawer.ts';
 import '../note/tg-note.ts';
+import '../remarks/tg-remarks.ts';
 import { noteAddress } from '../note/note-body.ts';
 import { baseStyles } from '../shared/base.styles.ts';
 import { LatestTask } from '../shared/latest-task.ts';
 import type { NoteGoneEvent, NoteKeptEvent } from '../write/note-gone-event.ts';
 import { NoteSaveRequestEvent } from '../write/write-events.ts';
-import { type NotebookPlace, notebookPlace } from './notebook-place.ts';
+import { type NotebookPlace, notebookPlace, readingPlace } from './notebook-place.ts';
 import './tg-new-note.ts';
 
 /** Drafts that were left, for as long as the page is open. */
@@ -101,6 +102,8 @@ export class TgNotebook extends LitElement {
   @property({ attribute: false }) settings: Readonly<Record<string, string>> = {};
   /** Grows when the notebook changes. */
   @property({ type: Number }) version = 0;
+  /** True where nothing but remarks can be written. */
+  @property({ type: Boolean, attribute: 'read-only' }) readOnly = false;
 
   @state() private gone?: { readonly path: string; readonly text: string; readonly title: string };
   @state() private undoFault = '';
@@ -113,7 +116,8 @@ export class TgNotebook extends LitElement {
   override willUpdate(changed: PropertyValues<this>) {
     if (!changed.has('note') && !changed.has('settings') && !changed.has('engine')) return;
     const before = this.#place;
-    this.#place = notebookPlace(this.note, this.settings);
+    const place = notebookPlace(this.note, this.settings);
+    this.#place = this.readOnly ? readingPlace(place) : place;
     const { is } = this.#place;
     if (is === 'write' || is === 'new' || is === 'copy') void import('../write/tg-note-write.ts');
     if (is === 'versions') void import('../write/tg-note-versions.ts');
@@ -134,7 +138,8 @@ export class TgNotebook extends LitElement {
     const { engine, version } = this;
     switch (place.is) {
       case 'read':
-        return html`<tg-note .engine=${engine} .note=${place.id} .version=${version}></tg-note>`;
+        return html`<tg-note .engine=${engine} .note=${place.id} .version=${version} ?read-only=${this.readOnly}></tg-note>
+          <tg-remarks .engine=${engine} .note=${place.id} .version=${version}></tg-remarks>`;
       case 'write':
         return html`<tg-note-write
           .engine=${engine}
@@ -167,8 +172,11 @@ export class TgNotebook extends LitElement {
       case 'drawer':
         return html`<h1>Notebook</h1>
           <p class="ways">
-            <a href="#/notebook?find=">Find notes</a><a href="#/notebook?new=note">A new note</a
-            ><a href="#/notebook?capture=1">Catch it, with a photo</a>
+            <a href="#/notebook?find=">Find notes</a>${
+              this.readOnly
+                ? nothing
+                : html`<a href="#/notebook?new=note">A new note</a><a href="#/notebook?capture=1">Catch it, with a photo</a>`
+            }
           </p>
           <tg-drawer .engine=${engine} .by=${place.by} .card=${place.card} .version=${version}></tg-drawer>
           <div class="ways-in"><slot name="ways-in"></slot></div>`;

@@ -96,8 +96,9 @@ export const onShowStyles = css`
   button.plain {
     min-block-size: var(--tg-touch);
   }
-  td a {
+  a {
     color: inherit;
+    text-underline-offset: 0.2em;
   }
   @media print {
     :host {

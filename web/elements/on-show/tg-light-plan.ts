@@ -147,9 +147,12 @@ const rowOf = (colour: LitColour) =>
       ${
         colour.turns.length === 0
           ? nothing
-          : html`<ol class="quiet">
-              ${colour.turns.map(({ code, from, until }) => html`<li>${code}: ${from} to ${until}</li>`)}
-            </ol>`
+          : html`<details>
+              <summary>turns</summary>
+              <ol class="quiet">
+                ${colour.turns.map(({ code, from, until }) => html`<li>${code}: ${from} to ${until}</li>`)}
+              </ol>
+            </details>`
       }
     </td>
   </tr>`;
