@@ -62,6 +62,9 @@ export default defineConfig({
           environment: 'node',
           include: ['test/**/*.test.ts'],
           exclude: ['**/*.browser.test.ts', '**/*.e2e.test.ts'],
+          // Nothing is timed here: the limit only ends what hangs, also on a busy machine.
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
         },
       },
       {
@@ -88,6 +91,7 @@ export default defineConfig({
           name: 'browser',
           include: ['test/**/*.browser.test.ts'],
           setupFiles: ['test/helpers/browser-setup.ts'],
+          testTimeout: 60_000,
           browser: {
             enabled: true,
             headless: true,
@@ -104,7 +108,7 @@ export default defineConfig({
           name: 'e2e',
           environment: 'node',
           include: ['test/**/*.e2e.test.ts'],
-          testTimeout: 30_000,
+          testTimeout: 90_000,
           hookTimeout: 60_000,
           fileParallelism: false,
         },
