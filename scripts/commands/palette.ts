@@ -2,7 +2,7 @@ import { formatSpan } from '../../web/domain/date/format-date.ts';
 import { type PaletteColour, paletteOf, sortPalette, USUAL_VERDICTS } from '../../web/domain/palette/palette.ts';
 import { judgementJson } from '../../web/notebook/answer-json.ts';
 import type { Notebook } from '../../web/notebook/notebook.ts';
-import { poseQuestion } from '../../web/notebook/pose-question.ts';
+import { poseCircumstances } from '../../web/notebook/pose-question.ts';
 import { titleOf } from '../../web/notebook/words/claim-line.ts';
 import { colourOriginWords } from '../../web/notebook/words/palette-words.ts';
 import { verdictWords } from '../../web/notebook/words/verdict-words.ts';
@@ -28,9 +28,7 @@ export const palette: Command = async (args) => {
   const opened = await openFolder(read.words[0]);
   if (!opened) return 2;
   const { base, colours } = opened.notebook;
-  const { question, problems } = poseQuestion(base, {
-    // A palette asks for every colour; the question's own does not matter.
-    colour: '#000000',
+  const { question, problems } = poseCircumstances(base, {
     region: text('region') ?? '',
     when: text('when') ?? '',
     fibre: text('fibre'),

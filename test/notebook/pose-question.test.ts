@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { poseQuestion, type TypedQuestion } from '../../web/notebook/pose-question.ts';
+import { poseCircumstances, poseQuestion, type TypedQuestion } from '../../web/notebook/pose-question.ts';
 import { aNote, aNotebook, aWorld } from '../helpers/a-notebook.ts';
 
 const { base, colours } = aNotebook({
@@ -112,5 +112,25 @@ describe('poseQuestion, its other parts', () => {
 
   test.each(['0', '101', 'NaN', '', 'six'])('a tolerance of "%s" is none', (tolerance) => {
     expect(parts({ tolerance }).problems).toMatchObject([{ part: 'tolerance', problem: 'unreadable' }]);
+  });
+});
+
+describe('poseCircumstances', () => {
+  test('asks for no colour and no dye, and reads the rest as a whole question does', () => {
+    const circumstances = { region: 'Albion', when: 'c. 1450', fibre: 'Fine wool', wearer: 'LADY', dyedHere: true };
+    const { question, problems } = poseCircumstances(base, circumstances);
+    expect(problems).toEqual([]);
+    expect(question).not.toHaveProperty('colour');
+    expect(question).not.toHaveProperty('dye');
+    const { colour, ...whole } = poseQuestion(base, { ...circumstances, colour: '45,45,25' }).question ?? {};
+    expect(colour?.kind).toBe('bare-lab');
+    expect(question).toEqual(whole);
+  });
+
+  test('says what is missing, and nothing of a colour', () => {
+    expect(poseCircumstances(base, { region: '', when: '' }).problems.map(({ part, problem }) => [part, problem])).toEqual([
+      ['region', 'missing'],
+      ['when', 'missing'],
+    ]);
   });
 });

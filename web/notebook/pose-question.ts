@@ -28,6 +28,9 @@ export interface TypedQuestion {
   readonly asFound?: boolean;
 }
 
+/** The part of a question that is about no colour and no dye: where, when, on what, by whom. */
+export type TypedCircumstances = Pick<TypedQuestion, 'region' | 'when' | 'fibre' | 'wearer' | 'dyedHere'>;
+
 /** What could not be understood, and the nearest that can be. */
 export interface QuestionProblem {
   readonly part: 'colour' | 'dye' | 'region' | 'when' | 'fibre' | 'wearer' | 'tolerance';
@@ -58,6 +61,24 @@ export function poseQuestion(
   typed: TypedQuestion,
   colours?: SampleColours,
 ): { readonly question?: PosedQuestion; readonly problems: readonly QuestionProblem[] } {
+  return pose(base, typed, colours, true);
+}
+
+/** Understands where, when, on what and by whom: the question of whoever asks for every colour at once. */
+export function poseCircumstances(
+  base: EvidenceBase,
+  { region, when, fibre, wearer, dyedHere }: TypedCircumstances,
+): { readonly question?: PosedQuestion; readonly problems: readonly QuestionProblem[] } {
+  const typed = { region, when, ...(fibre === undefined ? {} : { fibre }), ...(wearer === undefined ? {} : { wearer }) };
+  return pose(base, { ...typed, dyedHere: dyedHere ?? false }, undefined, false);
+}
+
+function pose(
+  base: EvidenceBase,
+  typed: TypedQuestion,
+  colours: SampleColours | undefined,
+  wantsSubject: boolean,
+): { readonly question?: PosedQuestion; readonly problems: readonly QuestionProblem[] } {
   const problems: QuestionProblem[] = [];
   const tell = (part: QuestionProblem['part'], problem: QuestionProblem['problem'], text: string, nearest: readonly string[] = []) => {
     problems.push({ part, problem, typed: text, nearest });
@@ -86,7 +107,7 @@ export function poseQuestion(
   const read = typed.colour === undefined ? undefined : readAskedColour(base, typed.colour, asked, colours);
   if (read && 'problem' in read) tell('colour', read.problem, typed.colour ?? '', read.nearest);
   const understood = read && !('problem' in read) ? read : undefined;
-  if (typed.colour === undefined && typed.dye === undefined) tell('colour', 'missing', '');
+  if (wantsSubject && typed.colour === undefined && typed.dye === undefined) tell('colour', 'missing', '');
   const tolerance = typed.tolerance === undefined ? DEFAULT_TOLERANCE : Number(typed.tolerance);
   if (!(tolerance > 0 && tolerance <= 100)) tell('tolerance', 'unreadable', typed.tolerance ?? '', [String(DEFAULT_TOLERANCE)]);
 

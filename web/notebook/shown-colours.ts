@@ -7,7 +7,7 @@ import { type PaletteColour, paletteOf } from '../domain/palette/palette.ts';
 import { usualSamples } from '../domain/palette/mean-colour.ts';
 import type { DyedSample } from '../domain/verdict/cloths.ts';
 import type { Notebook } from './notebook.ts';
-import { type PosedQuestion, poseQuestion } from './pose-question.ts';
+import { type PosedQuestion, poseCircumstances } from './pose-question.ts';
 import type { TypedPalette } from './typed-palette.ts';
 
 /** One colour of a display, judged as the notes stand now. */
@@ -51,7 +51,7 @@ export function shownColours({ base, colours }: Notebook, id: string): Shown | u
   const { record } = note;
   const palette = paletteNote(base, record);
   const asked = askedOf(base, palette?.record);
-  const { question } = poseQuestion(base, { ...asked, colour: '#000000' });
+  const { question } = poseCircumstances(base, asked);
   const all = question ? paletteOf(base, colours, question.route) : [];
   const keeps = palette?.record.keeps ?? [];
   const more = record.places.filter(({ what }) => !keeps.some((keep) => keep.what.text === what.text));

@@ -4,7 +4,7 @@ import { paletteOf } from '../../domain/palette/palette.ts';
 import type { Candidate } from '../../domain/verdict/ask.ts';
 import { deltaE00 } from '../../domain/colour/delta-e.ts';
 import type { Notebook } from '../notebook.ts';
-import { poseQuestion } from '../pose-question.ts';
+import { poseCircumstances } from '../pose-question.ts';
 import { becauseOfRoute } from '../words/because.ts';
 import { type AnswerView, judgedView, questionSentence, withSources, wordsOf } from './answer-view.ts';
 import { clothView } from './cloth-view.ts';
@@ -17,7 +17,7 @@ import type { TypedPalette } from '../typed-palette.ts';
  */
 export function behindCloth(notebook: Notebook, typed: TypedPalette, cloth: string): AnswerView | undefined {
   const { base, colours } = notebook;
-  const { question } = poseQuestion(base, { ...typed, colour: '#000000' });
+  const { question } = poseCircumstances(base, typed);
   const found = question && paletteOf(base, colours, question.route).find(({ id }) => id === cloth);
   if (!question || !found) return undefined;
   const { judgement, samples, colour } = found;

@@ -2,7 +2,7 @@ import { type PaletteColour, paletteOf, sortPalette, USUAL_VERDICTS } from '../.
 import { coreOf } from '../../domain/date/date-span.ts';
 import { formatSpan } from '../../domain/date/format-date.ts';
 import type { Notebook } from '../notebook.ts';
-import { poseQuestion, type QuestionProblem } from '../pose-question.ts';
+import { poseCircumstances, type QuestionProblem } from '../pose-question.ts';
 import type { TypedPalette } from '../typed-palette.ts';
 import { titleOf } from '../words/claim-line.ts';
 import { changesBetween, clothOf, type PaletteCloth } from './palette-view.ts';
@@ -56,13 +56,7 @@ type Side =
   | { readonly problems?: undefined; readonly heading: string; readonly all: readonly PaletteColour[] };
 
 function side({ base, colours }: Notebook, typed: TypedPalette): Side {
-  const { question, problems } = poseQuestion(base, {
-    region: typed.region,
-    when: typed.when,
-    colour: '#000000',
-    ...(typed.fibre === undefined ? {} : { fibre: typed.fibre }),
-    ...(typed.wearer === undefined ? {} : { wearer: typed.wearer }),
-  });
+  const { question, problems } = poseCircumstances(base, typed);
   if (!question) return { problems };
   const wearer = question.route.wearer === undefined ? '' : `, ${titleOf(base, question.route.wearer).toLowerCase()}`;
   return {

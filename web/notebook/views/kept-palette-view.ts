@@ -3,7 +3,7 @@ import { noteId } from '../../domain/note/note.ts';
 import { type PaletteColour, paletteOf } from '../../domain/palette/palette.ts';
 import { type Verdict, VERDICTS } from '../../domain/verdict/standing-words.ts';
 import type { Notebook } from '../notebook.ts';
-import { poseQuestion } from '../pose-question.ts';
+import { poseCircumstances } from '../pose-question.ts';
 import type { TypedPalette } from '../typed-palette.ts';
 import { titleOf } from '../words/claim-line.ts';
 import { verdictWords } from '../words/verdict-words.ts';
@@ -48,7 +48,7 @@ export function keptPaletteView(notebook: Notebook, id: string): KeptPaletteView
     ...(record.fibre && { fibre: base.resolve(record.fibre.text, ['fibre']) }),
     ...(record.wearer && { wearer: base.resolve(record.wearer.text, ['wearer']) }),
   };
-  const { question } = poseQuestion(base, { ...asked, colour: '#000000' });
+  const { question } = poseCircumstances(base, asked);
   const all = question ? paletteOf(base, colours, question.route) : [];
   const kept = record.keeps.map(({ what, verdict, trial, note: remark }) => {
     const colour = colourNamed(base, all, what.text, trial?.text);

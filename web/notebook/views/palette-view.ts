@@ -9,7 +9,7 @@ import { type Verdict, VERDICTS } from '../../domain/verdict/standing-words.ts';
 import type { Notebook } from '../notebook.ts';
 import type { PaletteGrouping, TypedPalette } from '../typed-palette.ts';
 import type { QuestionProblem } from '../pose-question.ts';
-import { poseQuestion } from '../pose-question.ts';
+import { poseCircumstances } from '../pose-question.ts';
 import { titleOf } from '../words/claim-line.ts';
 import { changeInWords, colourOriginWords, gapSentence } from '../words/palette-words.ts';
 import { verdictWords } from '../words/verdict-words.ts';
@@ -62,7 +62,7 @@ export type PaletteOrProblems = { readonly palette: PaletteView } | { readonly p
 /** The palette of a place and date. */
 export function paletteView(notebook: Notebook, typed: TypedPalette): PaletteOrProblems {
   const { base } = notebook;
-  const { question, problems } = poseQuestion(base, { ...questionPart(typed), colour: '#000' });
+  const { question, problems } = poseCircumstances(base, typed);
   if (!question) return { problems };
   const all = palettesOf(notebook, question.route);
   const shown = isShown(typed.all ?? false);
@@ -87,14 +87,6 @@ export function paletteView(notebook: Notebook, typed: TypedPalette): PaletteOrP
     },
   };
 }
-
-const questionPart = ({ region, when, fibre, wearer, dyedHere }: TypedPalette) => ({
-  region,
-  when,
-  ...(fibre === undefined ? {} : { fibre }),
-  ...(wearer === undefined ? {} : { wearer }),
-  ...(dyedHere === undefined ? {} : { dyedHere }),
-});
 
 const palettesOf = ({ base, colours }: Notebook, question: RouteQuestion): readonly PaletteColour[] => paletteOf(base, colours, question);
 

@@ -4,7 +4,7 @@ import { askColour } from '../../domain/verdict/ask.ts';
 import { judgeSkein } from '../../domain/verdict/judge-skein.ts';
 import type { Verdict } from '../../domain/verdict/standing-words.ts';
 import type { Notebook } from '../notebook.ts';
-import { poseQuestion, readColour, type QuestionProblem } from '../pose-question.ts';
+import { poseCircumstances, readColour, type QuestionProblem } from '../pose-question.ts';
 import { readSkeins } from '../read-skeins.ts';
 import { becauseOfRoute, deltaText, ruleSentence } from '../words/because.ts';
 import { inSentence, titleOf } from '../words/claim-line.ts';
@@ -65,13 +65,7 @@ const ANSWERS: readonly TableAnswer[] = ['stands', 'stands as cloth', 'could', '
 /** Judges a list of skeins for a place and date. */
 export function tableView(notebook: Notebook, typed: TypedTable): TableOrProblems {
   const { base, colours } = notebook;
-  const { question, problems } = poseQuestion(base, {
-    region: typed.region,
-    when: typed.when,
-    colour: '#000000',
-    ...(typed.wearer === undefined ? {} : { wearer: typed.wearer }),
-    dyedHere: typed.dyedHere ?? false,
-  });
+  const { question, problems } = poseCircumstances(base, typed);
   if (!question) return { problems };
   const asked = { ...question.route, span: coreOf(question.when) };
   const lines = readSkeins(base, typed.list).map(({ line, skein, colour, problems: unread }): JudgedLine => {
