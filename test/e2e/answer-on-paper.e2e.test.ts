@@ -1,9 +1,5 @@
-import { execFileSync } from 'node:child_process';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { printedPages } from '../helpers/printed.ts';
 import { type WatchedSite, watchedSite } from '../helpers/watched-site.ts';
 
 let site: WatchedSite;
@@ -25,43 +21,16 @@ const QUESTIONS: readonly (readonly [verdict: string, hash: string])[] = [
   ['Out of period', '#/ask?dye=cudbear&region=scotland&when=1700'],
 ];
 
-/** Pages and size of a PDF as Chromium writes it: its page objects are not packed. */
-function sheets(pdf: Buffer): { readonly count: number; readonly sizes: readonly string[] } {
-  const text = pdf.toString('latin1');
-  const sizes = [...text.matchAll(/\/MediaBox\s*\[\s*0\s+0\s+([\d.]+)\s+([\d.]+)\s*\]/g)].map(
-    ([, width, height]) => `${Math.round(Number(width))}×${Math.round(Number(height))}`,
-  );
-  return { count: text.match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0, sizes: [...new Set(sizes)] };
-}
-
-/** The words on the sheet: out of the PDF where poppler is at hand, else as the page lays them out for paper. */
-async function wordsOf(page: Page, pdf: Buffer): Promise<string> {
-  const folder = mkdtempSync(join(tmpdir(), 'tenterground-pdf-'));
-  try {
-    writeFileSync(join(folder, 'answer.pdf'), pdf);
-    return execFileSync('pdftotext', ['-layout', join(folder, 'answer.pdf'), '-'], {
-      encoding: 'utf8',
-      stdio: ['ignore', 'pipe', 'ignore'],
-    });
-  } catch {
-    await page.emulateMedia({ media: 'print' });
-    await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
-    return page.locator('body').innerText();
-  } finally {
-    rmSync(folder, { recursive: true });
-  }
-}
-
 describe('the printed answer', () => {
   test.each(QUESTIONS)('%s is one A4 sheet with both sides, sources and what would change it: %s', async (verdict, hash) => {
     const page = await site.open(hash);
     const heading = page.getByRole('heading', { level: 2, name: verdict, exact: true });
     await heading.waitFor();
     const shownKeys = await page.locator('.sources strong').allInnerTexts();
-    const pdf = await page.pdf({ preferCSSPageSize: true });
-    expect(sheets(pdf)).toEqual({ count: 1, sizes: ['595×842'] });
+    const pages = await printedPages(await page.pdf({ preferCSSPageSize: true }));
+    expect(pages.map(({ size }) => size)).toEqual(['595×842']);
 
-    const words = (await wordsOf(page, pdf)).replace(/\s+/g, ' ');
+    const words = pages.map(({ text }) => text).join(' ');
     expect(words).toContain('Would');
     expect(words).toContain(verdict);
     expect(words).toContain('What speaks for it');
