@@ -29,8 +29,8 @@ import type { FoundView } from './views/found-view.ts';
 import type { ProblemView } from './views/problem-view.ts';
 import type { WritingChoices } from './views/writing-choices.ts';
 import type { DataFile, DataForm } from './export/data-out.ts';
-import type { GatheredFile, GatherForm } from './import/gather.ts';
-import type { TextileColumns } from './import/read-textiles.ts';
+import type { GatherChoice, GatherUpload } from './import/gather-upload.ts';
+import type { GatheredView } from './views/gathered-view.ts';
 import type { DraftNote } from './lab-note.ts';
 import type { TypedLab } from './typed-lab.ts';
 import type { ReachMapOrProblems, TypedReach } from './views/reach-map-view.ts';
@@ -99,7 +99,7 @@ export interface Engine {
   /** The notes behind one of them. */
   drawerNotes(by: DrawerBy, key: string): Promise<readonly DrawerNote[]>;
   /** What somebody else's file would bring in; nothing is written by it. */
-  gather(form: GatherForm, text: string, columns?: TextileColumns): Promise<GatheredFile>;
+  gather(upload: GatherUpload, choice?: GatherChoice): Promise<GatheredView>;
   /** The notebook's data in one of the forms others can read. */
   dataOut(form: DataForm): Promise<DataFile>;
   /** Where a source reached at a date. */

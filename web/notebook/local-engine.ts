@@ -33,8 +33,8 @@ import { type FoundView, foundView } from './views/found-view.ts';
 import { type NoteView, noteView } from './views/note-view.ts';
 import { behindCloth } from './views/behind-cloth.ts';
 import { type DataFile, type DataForm, dataOut } from './export/data-out.ts';
-import { gather, type GatheredFile, type GatherForm } from './import/gather.ts';
-import type { TextileColumns } from './import/read-textiles.ts';
+import type { GatherChoice, GatherUpload } from './import/gather-upload.ts';
+import { type GatheredView, gatheredView } from './views/gathered-view.ts';
 import { type DraftNote, labNote } from './lab-note.ts';
 import type { TypedLab } from './typed-lab.ts';
 import { type ReachMapOrProblems, reachMapView, type TypedReach } from './views/reach-map-view.ts';
@@ -182,8 +182,8 @@ export class LocalEngine implements Engine {
     return Promise.resolve(drawerNotes(this.#notebook, by, key));
   }
 
-  gather(form: GatherForm, text: string, columns?: TextileColumns): Promise<GatheredFile> {
-    return Promise.resolve(gather(this.#notebook.base, form, text, columns));
+  gather(upload: GatherUpload, choice?: GatherChoice): Promise<GatheredView> {
+    return Promise.resolve(gatheredView(this.#notebook.base, upload, choice));
   }
 
   dataOut(form: DataForm): Promise<DataFile> {

@@ -4,17 +4,29 @@ import type { Columns } from './match-columns.ts';
 import { readNotebookJsonLd } from './read-notebook-jsonld.ts';
 import { readPeriods } from './read-periods.ts';
 import { readPlaces } from './read-places.ts';
-import { type GatheredTextiles, readTextiles, type TextileColumn } from './read-textiles.ts';
+import { readTextiles, TEXTILE_COLUMNS } from './read-textiles.ts';
 
 /** What somebody else's file can be read as. */
 export const GATHER_FORMS = ['periods', 'places', 'textiles', 'notebook-jsonld'] as const;
 export type GatherForm = (typeof GATHER_FORMS)[number];
 
-/** A file read: what it would bring in, with the columns where it is a table. */
-export type GatheredFile = Gathered & Partial<Pick<GatheredTextiles, 'headings' | 'columns'>>;
+/** The forms that are tables: the columns each can hold, and the headings a column goes by. */
+export const GATHER_TABLES: Readonly<Partial<Record<GatherForm, Readonly<Record<string, readonly string[]>>>>> = {
+  textiles: TEXTILE_COLUMNS,
+};
 
-/** Reads a file as one of the forms; nothing is written by it. */
-export function gather(base: EvidenceBase, form: GatherForm, text: string, columns: Columns<TextileColumn> = {}): GatheredFile {
+/** A file read: what it would bring in, with the columns where it is a table. */
+export interface GatheredFile extends Gathered {
+  readonly headings?: readonly string[];
+  readonly columns?: Columns<string>;
+}
+
+/**
+ * Reads a file as one of the forms; nothing is written by it.
+ *
+ * @param columns of a table, matched by hand: the place of a heading, or -1 for none of them.
+ */
+export function gather(base: EvidenceBase, form: GatherForm, text: string, columns: Columns<string> = {}): GatheredFile {
   switch (form) {
     case 'periods':
       return plain(readPeriods(base, text));

@@ -3,6 +3,11 @@ import type { DraftNote } from '../lab-note.ts';
 /** What can be said about a row of somebody else's file. Codes are API; words are in `words/gathered-words.ts`. */
 export const GATHER_CODES = [
   // the file as a whole: nothing was read
+  'not-utf8',
+  'not-recognised',
+  'is-a-zip',
+  'is-a-spreadsheet',
+  'is-a-note',
   'not-json',
   'not-this-kind',
   'too-large',
@@ -31,6 +36,11 @@ export type GatherCode = (typeof GATHER_CODES)[number];
 
 /** Codes that stop a row, or the whole file. */
 export const STOPS: ReadonlySet<GatherCode> = new Set<GatherCode>([
+  'not-utf8',
+  'not-recognised',
+  'is-a-zip',
+  'is-a-spreadsheet',
+  'is-a-note',
   'not-json',
   'not-this-kind',
   'too-large',

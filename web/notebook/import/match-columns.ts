@@ -1,6 +1,6 @@
 import { fold } from '../../domain/text/fold.ts';
 
-/** Which column of a table holds what; undefined for what no column holds. */
+/** Which column of a table holds what; undefined for what no column holds, -1 for what a reader says none holds. */
 export type Columns<C extends string> = Readonly<Partial<Record<C, number>>>;
 
 /**

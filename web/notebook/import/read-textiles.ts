@@ -27,9 +27,6 @@ export const TEXTILE_COLUMNS = {
   note: ['remark', 'remarks', 'notes', 'comment'],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 export type TextileColumn = keyof typeof TEXTILE_COLUMNS;
-/** Which column of the table holds what. */
-export type TextileColumns = Columns<TextileColumn>;
-
 /** A table of textiles read in, with the columns as they were matched. */
 export interface GatheredTextiles extends Gathered {
   readonly headings: readonly string[];
@@ -45,7 +42,7 @@ interface TableRow {
 /**
  * Textiles out of a CSV table with headings; lines with one `id`, or else one title, place and date, are threads of one textile.
  *
- * @param chosen columns somebody matched by hand; they go before those found by their headings.
+ * @param chosen columns somebody matched by hand, -1 for none; they go before those found by their headings.
  */
 export function readTextiles(base: EvidenceBase, text: string, chosen: Columns<TextileColumn> = {}): GatheredTextiles {
   const empty = { headings: [], columns: {} };
@@ -58,11 +55,11 @@ export function readTextiles(base: EvidenceBase, text: string, chosen: Columns<T
   if (!head || lines.length === 0) return { ...nothingGathered('nothing-inside'), ...empty };
   const { columns: found, unmatched } = matchColumns<TextileColumn>(head.cells, TEXTILE_COLUMNS);
   const columns = { ...found, ...chosen };
-  if (columns.title === undefined) {
+  if ((columns.title ?? -1) < 0) {
     return { ...nothingGathered('column-missing', 'title', head.cells), headings: head.cells, columns };
   }
   const notes = new NewNotes(base, 'textiles');
-  const byHand = new Set(Object.values(chosen).map((at) => head.cells[at]));
+  const byHand = new Set(Object.values(chosen).flatMap((at) => head.cells[at] ?? []));
   for (const heading of unmatched) if (!byHand.has(heading)) notes.tell(head.row, 'column-unmatched', heading);
   const tables = new Map<string, TableRow[]>();
   for (const { cells, row } of lines.slice(0, MOST_ROWS)) {

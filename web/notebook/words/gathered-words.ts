@@ -1,6 +1,22 @@
+import type { GatherForm } from '../import/gather.ts';
 import type { GatherCode, RowMessage } from '../import/gathered.ts';
 
+/** What a file can be read as, as a reader chooses it. */
+export const gatherFormWords = {
+  periods: 'period definitions (PeriodO, JSON-LD)',
+  places: 'places (GeoJSON, Linked Places)',
+  textiles: 'a list of textiles (CSV)',
+  'notebook-jsonld': 'a whole notebook (JSON-LD from here)',
+} as const satisfies Record<GatherForm, string>;
+
 const WORDS = {
+  'not-utf8': (about) =>
+    `Its letters are not written in UTF-8 (byte ${about} is none), so accents would come out wrong. Save it again as “CSV UTF-8”. Nothing was read.`,
+  'not-recognised': () => 'What this file is could not be told from its contents. Choose what to read it as. Nothing was read.',
+  'is-a-zip': () => 'This is a zip. “Read in a folder or a zip” on the notebook’s own page takes it. Nothing was read.',
+  'is-a-spreadsheet': () => 'This is a spreadsheet’s own file. Save the sheet as “CSV UTF-8” and choose that. Nothing was read.',
+  'is-a-note': () =>
+    'This is a note already. “Read in a folder or a zip” on the notebook’s own page takes it with its folder. Nothing was read.',
   'not-json': (about) => `This is no JSON file${about === '' ? '' : ` (${about})`}. Nothing was read.`,
   'not-this-kind': () => 'This file holds none of what was looked for. Nothing was read.',
   'too-large': () => 'The file is too large to be read here. Split it and read the parts.',
