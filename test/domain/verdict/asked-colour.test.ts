@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { ciede2000 } from '../../../web/domain/colour/ciede2000.ts';
 import type { Lab } from '../../../web/domain/colour/lab.ts';
 import { swatchFromSpectrum, swatchFromStated } from '../../../web/domain/colour/swatch-colour.ts';
+import { spectrumToXyz } from '../../../web/domain/colour/spectrum-to-xyz.ts';
+import { spectrumToLab } from '../../../web/domain/colour/xyz-lab.ts';
 import type { StatedColour } from '../../../web/domain/note/note.ts';
 import { differenceFrom } from '../../../web/domain/verdict/asked-colour.ts';
 
@@ -43,6 +45,16 @@ describe('differenceFrom, one curve seen by two observers', () => {
     expect(differenceFrom({ kind: 'bare-lab', lab: plain(RED.lab10) }, AS_10)).toEqual({ deltaE00: 0, lab: plain(RED.lab10) });
     expect(differenceFrom({ kind: 'bare-lab', lab: plain(RED.lab2) }, AS_2)).toEqual({ deltaE00: 0, lab: plain(RED.lab2) });
     expect(differenceFrom({ kind: 'bare-lab', lab: plain(RED.lab10) }, RED)?.deltaE00).toBe(0);
+  });
+
+  test.each([
+    ['nothing said: D65/10°', {}, 'D65', 10],
+    ['only the light said: 10°', { illuminant: 'A' }, 'A', 10],
+    ['the light and 2° said', { illuminant: 'D65', observer: 2 }, 'D65', 2],
+  ] as const)('a Lab without conditions meets an XYZ in its own conditions; %s', (_, conditions, illuminant, observer) => {
+    const cloth = stated({ xyz: spectrumToXyz(RED.spectrum, illuminant, observer), ...conditions });
+    const own = spectrumToLab(RED.spectrum, illuminant, observer).lab;
+    expect(differenceFrom({ kind: 'bare-lab', lab: own }, cloth)?.deltaE00).toBeCloseTo(0, 9);
   });
 
   test('the Lab handed back is the one that was compared', () => {

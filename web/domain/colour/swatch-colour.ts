@@ -38,6 +38,7 @@ export interface SwatchColour {
 export interface StatedConditions {
   readonly illuminant?: string;
   readonly observer?: Observer;
+  /** The Lab given, or of the XYZ given, under its own conditions. */
   readonly lab?: Lab;
 }
 
@@ -88,7 +89,6 @@ export function swatchFromStated(colour: StatedColour): Result<SwatchColour, Swa
   const stated: StatedConditions = {
     ...(colour.illuminant === undefined ? {} : { illuminant: colour.illuminant }),
     ...(colour.observer === undefined ? {} : { observer: colour.observer }),
-    ...(colour.lab === undefined ? {} : { lab: colour.lab }),
   };
   if (!colour.lab && !colour.xyz)
     return colour.hex === undefined ? failed('nothing-stated') : swatchFromHex(colour.hex, originOf(colour.by, 'eye'), stated);
@@ -96,7 +96,7 @@ export function swatchFromStated(colour: StatedColour): Result<SwatchColour, Swa
   if (!illuminant) return failed('illuminant-unknown');
   const conditions = { illuminant, observer: colour.observer ?? TEXTILE.observer };
   const lab = colour.lab ?? (colour.xyz && xyzToLab(colour.xyz, whitePoint(conditions.illuminant, conditions.observer)));
-  return lab ? swatchFromLab(lab, conditions, originOf(colour.by, 'lab'), stated) : failed('nothing-stated');
+  return lab ? swatchFromLab(lab, conditions, originOf(colour.by, 'lab'), { ...stated, lab }) : failed('nothing-stated');
 }
 
 /**

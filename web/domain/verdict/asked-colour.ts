@@ -40,7 +40,7 @@ export function differenceOfLab10(asked: AskedColour, lab10: Lab10): Difference 
   return distances.length === 0 ? undefined : { deltaE00: Math.min(...distances), lab: lab10 };
 }
 
-/** The Lab a trial stated, in its own conditions; for a curve the cloth's D65/10°, for a screen colour D65/2°. */
+/** The Lab a trial stated, or of the XYZ it stated, in its own conditions; for a curve the cloth's D65/10°, for a screen colour D65/2°. */
 export function labInOwnConditions(cloth: SwatchColour): Lab {
   if (cloth.spectrumIs === 'measured' || cloth.spectrumIs === 'predicted') return cloth.lab10;
   if (cloth.stated.lab) return cloth.stated.lab;
