@@ -1,5 +1,7 @@
 import type { RecipeEntry, RecipeView } from './views/recipe-view.ts';
 import type { CaptionDraft } from './words/draft-caption.ts';
+import type { DisplayEdit, DisplayEdited, TypedCaption } from './display-edit.ts';
+import type { CaptionDeskView } from './views/caption-desk-view.ts';
 import type { DisplayView } from './views/display-view.ts';
 import type { DossierView } from './views/dossier-view.ts';
 import type { DueItem } from './views/due-list-view.ts';
@@ -119,6 +121,12 @@ export interface Engine {
   display(id: string): Promise<DisplayView | undefined>;
   /** A first caption for one colour of a display. */
   captionDraft(id: string, what: string): Promise<CaptionDraft | undefined>;
+  /** A display of a palette, to be saved as a note. */
+  displayDraft(palette: string): Promise<DraftNote | undefined>;
+  /** A display's note with an edit made in it, to be saved; undefined when there is none of that id. */
+  displayEdit(id: string, edit: DisplayEdit): Promise<DisplayEdited | undefined>;
+  /** A caption weighed while it is written; `nth` counts the display's captions. */
+  captionDesk(id: string, what: string, nth: number | undefined, typed: TypedCaption): Promise<CaptionDeskView | undefined>;
   /** Everything behind one colour of a display. */
   evidenceSheet(id: string, what: string): Promise<EvidenceSheetView | undefined>;
   dossier(id: string): Promise<DossierView | undefined>;
@@ -172,6 +180,9 @@ export const ENGINE_METHODS = Object.keys({
   displays: true,
   display: true,
   captionDraft: true,
+  displayDraft: true,
+  displayEdit: true,
+  captionDesk: true,
   evidenceSheet: true,
   dossier: true,
   lightPlan: true,

@@ -1,6 +1,10 @@
 import { type RecipeEntry, recipeIndex, type RecipeView, recipeView } from './views/recipe-view.ts';
 import type { CaptionDraft } from './words/draft-caption.ts';
 import { displayNotes } from './shown-colours.ts';
+import type { DisplayEdit, DisplayEdited, TypedCaption } from './display-edit.ts';
+import { displayNote } from './display-note.ts';
+import { editDisplay } from './edit-display.ts';
+import { type CaptionDeskView, captionDeskView } from './views/caption-desk-view.ts';
 import { captionDraft, type DisplayView, displayView } from './views/display-view.ts';
 import { type DossierView, dossierView } from './views/dossier-view.ts';
 import { type DueItem, dueListView } from './views/due-list-view.ts';
@@ -226,6 +230,18 @@ export class LocalEngine implements Engine {
 
   captionDraft(id: string, what: string): Promise<CaptionDraft | undefined> {
     return Promise.resolve(captionDraft(this.#notebook, id, what));
+  }
+
+  displayDraft(palette: string): Promise<DraftNote | undefined> {
+    return Promise.resolve(displayNote(this.#notebook.base, palette));
+  }
+
+  displayEdit(id: string, edit: DisplayEdit): Promise<DisplayEdited | undefined> {
+    return Promise.resolve(editDisplay(this.#notebook, id, edit));
+  }
+
+  captionDesk(id: string, what: string, nth: number | undefined, typed: TypedCaption): Promise<CaptionDeskView | undefined> {
+    return Promise.resolve(captionDeskView(this.#notebook, id, what, nth, typed));
   }
 
   evidenceSheet(id: string, what: string): Promise<EvidenceSheetView | undefined> {

@@ -3,6 +3,7 @@ import { afterEach, describe, expect, test } from 'vitest';
 import '../../../web/elements/on-show/tg-on-show.ts';
 import type { TgOnShow } from '../../../web/elements/on-show/tg-on-show.ts';
 import { captionRuns } from '../../../web/elements/on-show/caption-block.ts';
+import type { NoteToSave } from '../../../web/notebook/ports-writing.ts';
 import { LocalEngine } from '../../../web/notebook/local-engine.ts';
 import { axeFaults } from '../../helpers/axe-faults.ts';
 import { aDyestuff, aNote, aWorld } from '../../helpers/a-notebook.ts';
@@ -54,6 +55,19 @@ async function shown(more: Partial<TgOnShow>, texts = files()): Promise<TgOnShow
   return element;
 }
 
+/** The element over an engine that keeps what is saved, as the page does. */
+async function kept(more: Partial<TgOnShow>, texts = files()) {
+  const element = await shown(more, texts);
+  const saved: NoteToSave[] = [];
+  element.addEventListener('tg-note-save-request', (event) => {
+    saved.push(event.detail);
+    const { path, text } = event.detail;
+    const put = element.engine?.put([{ path, bytes: encoder.encode(text) }]) ?? Promise.resolve([]);
+    event.respondWith(put.then(() => ({ is: 'saved' })));
+  });
+  return { element, saved };
+}
+
 describe('tg-on-show', () => {
   test('lists the displays and what is due', async () => {
     await shown({});
@@ -76,26 +90,100 @@ describe('tg-on-show', () => {
     await expect.element(page.getByText('Madder: its date was 1300–1500, now 1310–1500.')).toBeVisible();
   });
 
-  test('arrow keys move a cloth, and what would be written is shown', async () => {
-    await shown({ displayId: 'board' });
+  test('arrow keys move a cloth; where it lies is written into the note, or put back', async () => {
+    const { element, saved } = await kept({ displayId: 'board' });
     const cloth = page.getByRole('button', { name: /^Madder red, feasible/ });
     await expect.element(cloth).toBeVisible();
     const [, x = '', y = ''] = /, (\d+) by (\d+) mm/.exec(cloth.element().getAttribute('aria-label') ?? '') ?? [];
-    (cloth.element() as HTMLElement).focus();
-    await userEvent.keyboard('{ArrowRight}');
-    await userEvent.keyboard('{Shift>}{ArrowDown}{/Shift}');
-    await expect
-      .element(page.getByRole('button', { name: new RegExp(`^Madder red, feasible, ${Number(x) + 5} by ${Number(y) + 1} mm`) }))
-      .toBeVisible();
-    await expect.element(page.getByText(/what: red, x: \d/)).toBeVisible();
+    const move = async () => {
+      (cloth.element() as HTMLElement).focus();
+      await userEvent.keyboard('{ArrowRight}');
+      await userEvent.keyboard('{Shift>}{ArrowDown}{/Shift}');
+    };
+    const moved = page.getByRole('button', { name: new RegExp(`^Madder red, feasible, ${Number(x) + 5} by ${Number(y) + 1} mm`) });
+    await move();
+    await expect.element(moved).toBeVisible();
     await page.getByRole('button', { name: 'Put everything back' }).click();
-    expect(page.getByText(/Moved, and not written down/).elements()).toHaveLength(0);
+    await expect.element(page.getByText(/not written down yet/)).not.toBeInTheDocument();
+    await move();
+    await page.getByRole('button', { name: 'Keep the board as it lies' }).click();
+    await expect.poll(() => saved.length).toBe(1);
+    expect(saved[0]?.text).toMatch(new RegExp(`\\{what: red, code: T1-1, cloth: real, form: skein, x: ${Number(x) + 5}, y: \\d`));
+    element.version += 1;
+    await expect.element(moved).toBeVisible();
+    await expect.element(page.getByText(/not written down yet/)).not.toBeInTheDocument();
   });
 
-  test('a draft is offered for a colour without a caption', async () => {
-    await shown({ displayId: 'board' });
+  test('a draft is offered for a colour without a caption, and saved as it was edited', async () => {
+    const { element, saved } = await kept({ displayId: 'board' });
     await page.getByRole('button', { name: 'Draft a caption' }).click();
-    await expect.element(page.getByText(/as it comes, without dye/)).toBeVisible();
+    const text = page.getByRole('textbox', { name: 'Caption, 20 to 60 words' });
+    await expect.poll(() => (text.query() as HTMLTextAreaElement | null)?.value).toContain('as it comes, without dye');
+    await page.getByRole('textbox', { name: 'Headline' }).fill('White wool, undyed');
+    await page.getByRole('button', { name: 'Save the caption' }).click();
+    await expect.poll(() => saved.length).toBe(1);
+    expect(saved[0]?.text).toContain('headline: White wool, undyed');
+    element.version += 1;
+    await expect.element(text).not.toBeInTheDocument();
+    await expect.element(page.getByRole('heading', { level: 3, name: 'White wool, undyed' }).first()).toBeVisible();
+  });
+
+  test('a stale caption is edited, its clause bound anew, and stands again', async () => {
+    const { element, saved } = await kept({ displayId: 'board' }, files('1310–1500'));
+    await page.getByRole('button', { name: 'Edit this caption' }).click();
+    const text = page.getByRole('textbox', { name: 'Caption, 20 to 60 words' });
+    await text.fill(CAPTION.replace('1300–1500', '1310–1500'));
+    await expect.element(page.getByText(/no longer in the text/)).toBeVisible();
+    const clause = page.getByRole('combobox', { name: /In England, 1370, madder was imported .* rests on nothing yet/ });
+    await clause.selectOptions('madder#0');
+    await expect.element(page.getByText(/no longer in the text/)).not.toBeInTheDocument();
+    await page.getByRole('button', { name: 'Save the caption' }).click();
+    await expect.poll(() => saved.length).toBe(1);
+    element.version += 1;
+    await expect.element(page.getByText('Every caption still stands on its claims.')).toBeVisible();
+    await expect.element(page.getByText(/version 2 · en/)).toBeVisible();
+  });
+
+  test('a comment is added and declined with a reason', async () => {
+    const { element, saved } = await kept({ displayId: 'board' });
+    await page.getByText('Comment on it').click();
+    await page.getByRole('textbox', { name: 'Who says it' }).fill('the curator');
+    await page.getByRole('textbox', { name: 'Comment', exact: true }).fill('Which madder?');
+    await page.getByRole('button', { name: 'Add the comment' }).click();
+    await expect.poll(() => saved.length).toBe(1);
+    element.version += 1;
+    await page.getByRole('textbox', { name: 'Decided, because' }).fill('the Latin name says it');
+    await page.getByRole('button', { name: 'Decline' }).click();
+    await expect.poll(() => saved.length).toBe(2);
+    expect(saved[1]?.text).toContain('decision: declined');
+    element.version += 1;
+    await expect.element(page.getByText('Declined: the Latin name says it.')).toBeVisible();
+  });
+
+  test('what cannot be saved says so and stays as it was typed', async () => {
+    await shown({ displayId: 'board' });
+    await page.getByRole('button', { name: 'Edit this caption' }).click();
+    await page.getByRole('textbox', { name: 'Headline' }).fill('Redder');
+    await page.getByRole('button', { name: 'Save the caption' }).click();
+    await expect.element(page.getByText('Nothing here keeps notes, so this cannot be saved.')).toBeVisible();
+    await expect.element(page.getByRole('textbox', { name: 'Headline' })).toHaveValue('Redder');
+  });
+
+  test('another sheet, and what hangs in a place, are written into the note', async () => {
+    const { saved } = await kept({ displayId: 'board' });
+    await page.getByRole('combobox', { name: 'Sheet' }).selectOptions('a3');
+    await expect.poll(() => saved.at(-1)?.text).toContain('size: a3');
+    await page.getByText('What hangs in each place').click();
+    await page.getByRole('combobox', { name: 'In the print' }).first().selectOptions('printed');
+    await expect.poll(() => saved.at(-1)?.text).toContain('cloth: printed');
+  });
+
+  test('a palette gets a board', async () => {
+    const { saved } = await kept({});
+    await page.getByRole('button', { name: 'Begin its board' }).click();
+    await expect.poll(() => saved.at(-1)).toMatchObject({ path: 'displays/reds-the-board.md' });
+    expect(globalThis.location.hash).toBe('#/on-show/reds-the-board');
+    globalThis.location.hash = '';
   });
 
   test('trying another light changes the days', async () => {

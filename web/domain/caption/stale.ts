@@ -2,6 +2,7 @@ import type { EvidenceBase } from '../claim/evidence-base.ts';
 import { formatSpan } from '../date/format-date.ts';
 import type { BoundClaim, DisplayCaption } from '../note/display-record.ts';
 import {
+  type BackingAddress,
   backingAddress,
   type Fingerprint,
   fingerprintAt,
@@ -53,7 +54,8 @@ const readingOf = (base: EvidenceBase, part: 'region' | 'when', text: string): s
 
 function changesOf(base: EvidenceBase, bound: BoundClaim): readonly CaptionChange[] {
   const kept = keptFingerprint(base, bound);
-  const now = nearestFingerprint(base, bound.claim, kept);
+  const address = nearestBacking(base, bound);
+  const now = address && fingerprintAt(base, address);
   if (!now) return [{ kind: 'claim-gone', claim: bound.claim, was: kept }];
   return differing(kept, now).map((part) => ({
     kind: 'claim-changed',
@@ -72,15 +74,21 @@ const differing = (kept: Fingerprint, now: Fingerprint): readonly FingerprintPar
  * written in before them; of several alike, the one nearest to where it stood. One that differs in most of its parts
  * is another claim, and the kept one is gone.
  */
-function nearestFingerprint(base: EvidenceBase, text: string, kept: Fingerprint): Fingerprint | undefined {
-  const address = backingAddress(text);
-  if (address.nth === undefined) return fingerprintAt(base, address);
+export function nearestBacking(base: EvidenceBase, bound: BoundClaim): BackingAddress | undefined {
+  const address = backingAddress(bound.claim);
   const note = base.note(address.note);
+  if (!note) return undefined;
   const { nth } = address;
-  const all = note ? base.claimsIn(note.file).map((claim) => ({ claim, now: fingerprintOfClaim(base, claim) })) : [];
-  const best = all
-    .map(({ claim, now }) => ({ now, differs: differing(kept, now).length, moved: Math.abs(claim.nth - nth) }))
+  if (nth === undefined) return address;
+  const kept = keptFingerprint(base, bound);
+  const best = base
+    .claimsIn(note.file)
+    .map((claim) => ({
+      nth: claim.nth,
+      differs: differing(kept, fingerprintOfClaim(base, claim)).length,
+      moved: Math.abs(claim.nth - nth),
+    }))
     .sort((a, b) => a.differs - b.differs || a.moved - b.moved)[0];
   const counted = FINGERPRINT_PARTS.filter((part) => kept[part] !== undefined).length;
-  return best && (best.differs === 0 || best.differs < counted / 2) ? best.now : undefined;
+  return best && (best.differs === 0 || best.differs < counted / 2) ? { note: address.note, nth: best.nth } : undefined;
 }

@@ -49,7 +49,7 @@ export function captionRuns(
   });
 }
 
-/** A caption with its marks, what is to be said about it, what changed behind it, and its review. */
+/** A caption with its marks, what is to be said about it, and what changed behind it. */
 export const captionBlock = (caption: CaptionView, latin: readonly string[]): TemplateResult => html`
   <h3 lang=${caption.lang}>${caption.headline}</h3>
   <blockquote lang=${caption.lang}>${captionRuns(caption, latin).map(runTemplate)}</blockquote>
@@ -79,19 +79,6 @@ export const captionBlock = (caption: CaptionView, latin: readonly string[]): Te
       ? nothing
       : html`<ul class="notice">
           ${caption.notices.map(({ says }) => html`<li>${says}</li>`)}
-        </ul>`
-  }
-  ${
-    caption.review.length === 0
-      ? nothing
-      : html`<ul class="quiet">
-          ${caption.review.map(
-            ({ by, date, says, decision, reason }) =>
-              html`<li>
-                ${[by, date].filter((part) => part !== '').join(', ')}: “${says}”
-                ${decision === 'open' ? 'Open.' : `${decision === 'accepted' ? 'Accepted' : 'Declined'}: ${reason}.`}
-              </li>`,
-          )}
         </ul>`
   }
 `;

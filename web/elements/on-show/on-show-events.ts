@@ -1,4 +1,6 @@
 import type { Box } from '../../domain/display/lay-out.ts';
+import type { DisplayEdit } from '../../notebook/display-edit.ts';
+import { RequestEvent } from '../shared/request-event.ts';
 
 /** The reader moved a cloth on the board, in mm. */
 export class BoardMoveEvent extends CustomEvent<{ readonly what: string; readonly box: Box }> {
@@ -8,8 +10,17 @@ export class BoardMoveEvent extends CustomEvent<{ readonly what: string; readonl
   }
 }
 
+/** The writer wants something of a display written into its note. Answered with '' once it is saved, else with why not. */
+export class DisplayEditEvent extends RequestEvent<DisplayEdit, string> {
+  static readonly type = 'tg-display-edit';
+  constructor(edit: DisplayEdit) {
+    super(DisplayEditEvent.type, edit);
+  }
+}
+
 declare global {
   interface GlobalEventHandlersEventMap {
     'tg-board-move': BoardMoveEvent;
+    'tg-display-edit': DisplayEditEvent;
   }
 }

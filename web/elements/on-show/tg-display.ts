@@ -1,21 +1,26 @@
 import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { repeat } from 'lit/directives/repeat.js';
 import type { Box } from '../../domain/display/lay-out.ts';
 import type { Engine } from '../../notebook/engine.ts';
 import type { BoardColour, DisplayView } from '../../notebook/views/display-view.ts';
-import type { CaptionDraft } from '../../notebook/words/draft-caption.ts';
+import type { DisplayEdit, TypedCaption } from '../../notebook/display-edit.ts';
+import { editOutcomeText } from '../../notebook/words/edit-words.ts';
 import { baseStyles } from '../shared/base.styles.ts';
 import { LatestTask } from '../shared/latest-task.ts';
 import '../swatch/tg-swatch.ts';
-import { captionBlock, captionWords } from './caption-block.ts';
-import type { BoardMoveEvent } from './on-show-events.ts';
+import { NoteSaveRequestEvent } from '../write/write-events.ts';
+import type { BoardMoveEvent, DisplayEditEvent } from './on-show-events.ts';
 import { onShowStyles } from './on-show.styles.ts';
 import { PageSize } from './page-size.ts';
+import './tg-arrange.ts';
 import './tg-board.ts';
+import './tg-caption.ts';
 import './tg-light-plan.ts';
 
 /**
  * @summary A display: its board, captions with what they rest on, light plan, and what was not to be had then. Paper holds the board.
+ * @event {NoteSaveRequestEvent} tg-note-save-request - Something of it is to be written into its note.
  * @csspart board - The board.
  * @csspart captions - The captions, each with its colour.
  */
@@ -56,7 +61,9 @@ export class TgDisplay extends LitElement {
   @state() private language = 'en';
   @state() private windows = false;
   @state() private moved: ReadonlyMap<string, Box> = new Map();
-  @state() private drafts: ReadonlyMap<string, CaptionDraft> = new Map();
+  /** New captions being written, by their colour. */
+  @state() private drafts: ReadonlyMap<string, TypedCaption> = new Map();
+  @state() private said = '';
 
   readonly #opening = new LatestTask<DisplayView | undefined>((view) => {
     this.view = view ?? 'none';
@@ -124,8 +131,10 @@ export class TgDisplay extends LitElement {
         .day=${this.now.slice(0, 10)}
         @tg-board-move=${this.#tryOut}
       ></tg-board>
-      <div class="screen">
-        ${this.moved.size === 0 ? nothing : this.#movedText()}
+      <div class="screen" @tg-display-edit=${this.#answerEdit}>
+        ${this.#movedText()}
+        <h2>Arranging it</h2>
+        <tg-arrange .display=${view}></tg-arrange>
         <h2>Captions</h2>
         <div part="captions">${view.colours.map((colour) => this.#captions(view, colour))}</div>
         <h2>Light</h2>
@@ -155,30 +164,84 @@ export class TgDisplay extends LitElement {
           ${[colour.title, colour.cloth?.verdictWord, colour.code, colour.material === 'real' ? `window for a ${colour.form}` : 'printed'].filter((part) => part).join(' · ')}
           · <a href=${`#/on-show/${encodeURIComponent(view.id)}?sheet=${encodeURIComponent(colour.what)}`}>everything behind it</a>
         </p>
-        ${colour.captions.map((caption) => captionBlock(caption, colour.latin))}
+        ${repeat(
+          colour.captions,
+          ({ nth }) => nth,
+          (caption) =>
+            html`<tg-caption
+              .engine=${this.engine}
+              .displayId=${view.id}
+              .colour=${colour}
+              .caption=${caption}
+              .now=${this.now}
+            ></tg-caption>`,
+        )}
         ${
           draft
-            ? html`<p class="quiet">A first draft, for you to edit:</p>
-                <blockquote lang="en"><strong>${draft.headline}.</strong> ${captionWords(draft.text, colour.latin)}</blockquote>`
-            : colour.cloth
-              ? html`<button type="button" class="plain" @click=${() => this.#draft(colour.what)}>
-                  ${colour.captions.length === 0 ? 'Draft a caption' : 'Draft it anew from the claims'}
-                </button>`
-              : nothing
+            ? html`<tg-caption
+                .engine=${this.engine}
+                .displayId=${view.id}
+                .colour=${colour}
+                .start=${draft}
+                .now=${this.now}
+              ></tg-caption>`
+            : html`<p class="asked">
+                ${
+                  colour.cloth
+                    ? html`<button type="button" class="plain" @click=${() => this.#draft(colour.what)}>
+                        ${colour.captions.length === 0 ? 'Draft a caption from the claims' : 'Draft another from the claims'}
+                      </button>`
+                    : nothing
+                }
+                <button type="button" class="plain" @click=${() => this.#begin(colour)}>Write one in another language</button>
+              </p>`
         }
       </div>
     </section>`;
   }
 
   #movedText() {
-    const lines = [...this.moved].map(
-      ([what, { x, y, widthMm, heightMm }]) => `  - { what: ${what}, x: ${x}, y: ${y}, w: ${tenth(widthMm)}, h: ${tenth(heightMm)} }`,
-    );
+    if (this.moved.size === 0) return this.said === '' ? nothing : html`<p class="notice" role="alert">${this.said}</p>`;
     return html`<div class="notice">
-      <p>Moved, and not written down. In the note these places are:</p>
-      <pre>${['places:', ...lines].join('\n')}</pre>
-      <button type="button" class="plain" @click=${this.#putBack}>Put everything back</button>
+      <p role="status">
+        ${this.moved.size === 1 ? 'One cloth was' : `${this.moved.size} cloths were`} moved, and not written down yet. ${this.said}
+      </p>
+      <p class="asked">
+        <button type="button" @click=${this.#keepPlaces}>Keep the board as it lies</button>
+        <button type="button" class="plain" @click=${this.#putBack}>Put everything back</button>
+      </p>
     </div>`;
+  }
+
+  /** Every cloth is written down: were only the moved ones, the others would be laid out round them. */
+  readonly #keepPlaces = async () => {
+    if (typeof this.view !== 'object') return;
+    const boxes = this.view.colours.flatMap(({ what, box }) => {
+      const at = this.moved.get(what) ?? box;
+      return at ? [{ what, box: at }] : [];
+    });
+    this.said = await this.#write({ is: 'places', boxes });
+    if (this.said === '') this.moved = new Map();
+  };
+
+  #answerEdit(event: DisplayEditEvent) {
+    const { detail: edit } = event;
+    const written = this.#write(edit);
+    event.respondWith(written);
+    if (edit.is === 'caption' && edit.nth === undefined)
+      void written.then((said) => {
+        if (said !== '') return;
+        this.drafts = new Map([...this.drafts].filter(([what]) => what !== edit.what));
+      });
+  }
+
+  /** Writes an edit into the note and has it saved. @returns '' once it is, else why not. */
+  async #write(edit: DisplayEdit): Promise<string> {
+    const edited = await this.engine?.displayEdit(this.displayId, edit);
+    if (edited?.is !== 'note') return edited?.says ?? 'This display is no longer in the notebook.';
+    const request = new NoteSaveRequestEvent(edited.note);
+    this.dispatchEvent(request);
+    return editOutcomeText(await request.answer);
   }
 
   #showWindows() {
@@ -186,6 +249,7 @@ export class TgDisplay extends LitElement {
   }
 
   #putBack() {
+    this.said = '';
     this.moved = new Map();
   }
 
@@ -199,12 +263,23 @@ export class TgDisplay extends LitElement {
 
   #draft(what: string) {
     void this.engine?.captionDraft(this.displayId, what).then((draft) => {
-      if (draft) this.drafts = new Map(this.drafts).set(what, draft);
+      if (!draft) return;
+      const claims = draft.claims.map(({ claim = '', says = '' }) => ({ claim, says }));
+      this.#start(what, { lang: 'en', headline: draft.headline, text: draft.text, claims });
     });
   }
-}
 
-const tenth = (mm: number): number => Math.round(mm * 10) / 10;
+  /** A caption in a language of the board that this colour has none in yet. */
+  #begin({ what, captions }: BoardColour) {
+    const languages = typeof this.view === 'object' ? this.view.languages : [];
+    const lang = languages.find((one) => !captions.some((caption) => caption.lang === one)) ?? '';
+    this.#start(what, { lang, headline: '', text: '', claims: [] });
+  }
+
+  #start(what: string, caption: TypedCaption) {
+    this.drafts = new Map(this.drafts).set(what, caption);
+  }
+}
 
 declare global {
   interface HTMLElementTagNameMap {

@@ -4,10 +4,12 @@ import type { Engine } from '../../notebook/engine.ts';
 import type { LightPlanView, LitColour, TypedLight } from '../../notebook/views/light-plan-view.ts';
 import { baseStyles } from '../shared/base.styles.ts';
 import { LatestTask } from '../shared/latest-task.ts';
+import { DisplayEditEvent } from './on-show-events.ts';
 import { onShowStyles } from './on-show.styles.ts';
 
 /**
  * @summary What light does to the colours of a display: years to a first fade, limits, days to take them down, turns of swap sets.
+ * @event {DisplayEditEvent} tg-display-edit - The light tried out here is to be kept in the note.
  * @csspart colours - The table of colours.
  */
 @customElement('tg-light-plan')
@@ -26,6 +28,7 @@ export class TgLightPlan extends LitElement {
   /** What is tried out here and not written down. */
   @state() private typed: TypedLight = {};
   @state() private view?: LightPlanView;
+  @state() private said = '';
 
   readonly #reckoning = new LatestTask<LightPlanView | undefined>((view) => (this.view = view));
 
@@ -69,6 +72,15 @@ export class TgLightPlan extends LitElement {
           </select></label
         >
       </div>
+      ${
+        Object.keys(this.typed).length === 0
+          ? nothing
+          : html`<p class="asked screen">
+              <button type="button" @click=${this.#keep}>Keep this light in the note</button>
+              <button type="button" class="plain" @click=${this.#forget}>Back to the note’s</button>
+            </p>`
+      }
+      ${this.said === '' ? nothing : html`<p class="notice" role="alert">${this.said}</p>`}
       <p role="status">
         ${view.dose}, from
         ${view.from}${view.first === undefined ? '' : html`. <strong>The first cloth comes down by ${view.first}.</strong>`}
@@ -104,6 +116,18 @@ export class TgLightPlan extends LitElement {
   #set(change: TypedLight) {
     this.typed = { ...this.typed, ...change };
   }
+
+  readonly #keep = async () => {
+    const request = new DisplayEditEvent({ is: 'light', light: this.typed });
+    this.dispatchEvent(request);
+    this.said = (await request.answer) ?? 'Nothing here keeps notes, so this cannot be saved.';
+    if (this.said === '') this.typed = {};
+  };
+
+  readonly #forget = () => {
+    this.typed = {};
+    this.said = '';
+  };
 
   #number(event: Event, key: 'lux' | 'hoursPerDay' | 'daysPerYear') {
     if (event.target instanceof HTMLInputElement && event.target.validity.valid && event.target.value !== '')

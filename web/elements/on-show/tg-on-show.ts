@@ -7,6 +7,7 @@ import { baseStyles } from '../shared/base.styles.ts';
 import { LatestTask } from '../shared/latest-task.ts';
 import { onShowStyles } from './on-show.styles.ts';
 import './tg-display.ts';
+import './tg-display-begin.ts';
 import './tg-evidence-sheet.ts';
 import './tg-label-sheet.ts';
 
@@ -69,11 +70,8 @@ export class TgOnShow extends LitElement {
       <ul>
         ${this.displays.map(({ id, title }) => html`<li><a href=${`#/on-show/${encodeURIComponent(id)}`}>${title}</a></li>`)}
       </ul>
-      ${
-        this.due !== undefined && this.displays.length === 0
-          ? html`<p>No display yet. Write a note of the kind “display” that names a palette, and its board hangs here.</p>`
-          : nothing
-      }
+      ${this.due !== undefined && this.displays.length === 0 ? html`<p>No display yet: a board hangs here once a palette is put on it.</p>` : nothing}
+      <tg-display-begin .engine=${this.engine} .palette=${this.settings['palette'] ?? ''} .version=${this.version}></tg-display-begin>
       <h2>What is due</h2>
       ${this.due?.length === 0 ? html`<p>Nothing within the next three months.</p>` : nothing}
       <ul part="due">

@@ -88,7 +88,8 @@ export class TgKeptPalette extends LitElement {
       </p>
       <p>
         <a href=${addressOf({ view: 'palette', settings: settingsOfPalette(view.asked) })}>All colours of this place and date</a> ·
-        <a href=${`#/notebook/${view.id}`}>The note itself</a>
+        <a href=${`#/notebook/${view.id}`}>The note itself</a> ·
+        <a href=${`#/on-show?palette=${encodeURIComponent(view.id)}`}>Put it on a board</a>
       </p>
       <ul class="kept" part="colours">
         ${view.colours.map((colour) => this.#colour(colour))}

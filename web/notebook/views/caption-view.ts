@@ -52,7 +52,8 @@ export function captionsOf(notebook: Notebook, shown: Shown, one: ShownColour): 
   );
 }
 
-function captionView({ base }: Notebook, shown: Shown, one: ShownColour, caption: DisplayCaption, nth: number): CaptionView {
+/** A caption weighed as it stands. */
+export function captionView({ base }: Notebook, shown: Shown, one: ShownColour, caption: DisplayCaption, nth: number): CaptionView {
   const region = shown.question?.route.region;
   const subject =
     one.colour && region !== undefined
