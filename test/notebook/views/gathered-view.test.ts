@@ -29,6 +29,7 @@ describe('a chosen file', () => {
     ['{"@context":"http://n2t.net/ark:/99152/p0c","periods":{}}', 'periods'],
     ['{"type":"FeatureCollection","features":[]}', 'places'],
     ['Object;Site;Dating\nSock;York;900', 'textiles'],
+    ['Recipe;Dyed on;Mordant;Fibre;Weight (g);L*;a*;b*\nMadder;2025;alum;wool;50;40;45;28', 'trials'],
     ['{"a":1}', undefined],
     ['one column\nonly', undefined],
   ])('%s is read as %s', (text, form) => expect(recogniseForms(text)[0]).toBe(form));

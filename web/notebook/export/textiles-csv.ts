@@ -1,6 +1,6 @@
 import type { EvidenceBase } from '../../domain/claim/evidence-base.ts';
 import type { StatedColour } from '../../domain/note/note.ts';
-import type { TextileColumn } from '../import/read-textiles.ts';
+import type { TextileColumn } from '../import/table-columns.ts';
 import { sourceText } from '../words/claim-line.ts';
 import { csvCell } from '../words/csv-cell.ts';
 

@@ -4,15 +4,18 @@ import type { Columns } from './match-columns.ts';
 import { readNotebookJsonLd } from './read-notebook-jsonld.ts';
 import { readPeriods } from './read-periods.ts';
 import { readPlaces } from './read-places.ts';
-import { readTextiles, TEXTILE_COLUMNS } from './read-textiles.ts';
+import { readTextiles } from './read-textiles.ts';
+import { readTrials } from './read-trials.ts';
+import { TEXTILE_COLUMNS, TRIAL_COLUMNS } from './table-columns.ts';
 
 /** What somebody else's file can be read as. */
-export const GATHER_FORMS = ['periods', 'places', 'textiles', 'notebook-jsonld'] as const;
+export const GATHER_FORMS = ['periods', 'places', 'textiles', 'trials', 'notebook-jsonld'] as const;
 export type GatherForm = (typeof GATHER_FORMS)[number];
 
 /** The forms that are tables: the columns each can hold, and the headings a column goes by. */
 export const GATHER_TABLES: Readonly<Partial<Record<GatherForm, Readonly<Record<string, readonly string[]>>>>> = {
   textiles: TEXTILE_COLUMNS,
+  trials: TRIAL_COLUMNS,
 };
 
 /** A file read: what it would bring in, with the columns where it is a table. */
@@ -34,6 +37,8 @@ export function gather(base: EvidenceBase, form: GatherForm, text: string, colum
       return plain(readPlaces(base, text));
     case 'textiles':
       return readTextiles(base, text, columns);
+    case 'trials':
+      return readTrials(base, text, columns);
     case 'notebook-jsonld':
       return readNotebookJsonLd(base, text);
   }

@@ -31,6 +31,16 @@ export const GATHER_CODES = [
   'column-missing',
   'word-unknown',
   'rows-left-out',
+  'no-recipe',
+  'amount-unreadable',
+  'amount-absurd',
+  'amounts-differ',
+  'unit-missing',
+  'number-impossible',
+  'several-dyes',
+  'colour-unreadable',
+  'conditions-missing',
+  'code-taken',
 ] as const;
 export type GatherCode = (typeof GATHER_CODES)[number];
 

@@ -1,4 +1,5 @@
 import type { EvidenceBase } from '../../domain/claim/evidence-base.ts';
+import type { NoteKind } from '../../domain/note/note.ts';
 import { blockYaml, type PlainValue } from '../../domain/note/yaml-text.ts';
 import { freeId } from '../lab-note.ts';
 import { stemFrom } from '../starters.ts';
@@ -61,6 +62,19 @@ export class NewNotes {
     this.#paths.add(path.toLowerCase());
     this.notes.push({ id, path, text });
     this.rows.push({ row, title, cells, path });
+  }
+
+  /** True for what reads as a date, or is a period of the notebook. */
+  isDate(text: string): boolean {
+    return this.#base.spanOfText(text) !== undefined;
+  }
+
+  /** The id words mean; words nobody knows are kept as they are, and told. */
+  known(row: number, text: string, kinds: readonly NoteKind[]): string {
+    const found = this.#base.find(text, kinds);
+    if (found.is === 'one') return found.id;
+    this.tell(row, 'word-unknown', text, found.is === 'several' ? found.ids : found.nearest);
+    return text;
   }
 
   /** The region that words mean; what is unknown or means several is told. */

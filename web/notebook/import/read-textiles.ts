@@ -1,42 +1,17 @@
-import Papa from 'papaparse';
 import type { EvidenceBase } from '../../domain/claim/evidence-base.ts';
-import { CHECKED, type NoteKind, TESTED } from '../../domain/note/note.ts';
+import { CHECKED, TESTED } from '../../domain/note/note.ts';
 import type { PlainValue } from '../../domain/note/yaml-text.ts';
 import { fold } from '../../domain/text/fold.ts';
-import { type Gathered, MOST_CHARACTERS, MOST_ROWS, nothingGathered } from './gathered.ts';
-import { type Columns, matchColumns } from './match-columns.ts';
+import { type Gathered, nothingGathered } from './gathered.ts';
+import type { Columns } from './match-columns.ts';
 import { asText, NewNotes } from './new-notes.ts';
+import { TEXTILE_COLUMNS, type TextileColumn } from './table-columns.ts';
+import { partsOf, readTable, type TableRow } from './read-table.ts';
 
-/** What a list of textiles can hold, and the headings each goes by. */
-export const TEXTILE_COLUMNS = {
-  title: ['name', 'textile', 'object', 'find'],
-  id: ['note', 'inventory number', 'number', 'no', 'code'],
-  region: ['place', 'found', 'find place', 'findspot', 'site'],
-  'made-at': ['made in', 'made', 'origin', 'provenance'],
-  when: ['date', 'dating', 'period', 'years'],
-  context: ['find context', 'grave', 'collection'],
-  wearer: ['for whom', 'rank'],
-  where: ['thread', 'part', 'system', 'sample', 'position'],
-  fibre: ['fiber', 'material', 'yarn'],
-  dyes: ['dye', 'dyestuff', 'dyestuffs', 'identification', 'source of dye'],
-  markers: ['compounds', 'compound', 'components', 'chromophores', 'detected'],
-  tested: ['analysis', 'analysed', 'test'],
-  'colour-now': ['colour', 'color', 'colour now', 'visible colour'],
-  source: ['reference', 'publication', 'citation'],
-  checked: ['how checked', 'read'],
-  note: ['remark', 'remarks', 'notes', 'comment'],
-} as const satisfies Readonly<Record<string, readonly string[]>>;
-export type TextileColumn = keyof typeof TEXTILE_COLUMNS;
 /** A table of textiles read in, with the columns as they were matched. */
 export interface GatheredTextiles extends Gathered {
   readonly headings: readonly string[];
   readonly columns: Columns<TextileColumn>;
-}
-
-/** A line of the table; its number is the file's own line where no cell holds a line break. */
-interface TableRow {
-  readonly row: number;
-  readonly cell: (column: TextileColumn) => string;
 }
 
 /**
@@ -46,47 +21,35 @@ interface TableRow {
  */
 export function readTextiles(base: EvidenceBase, text: string, chosen: Columns<TextileColumn> = {}): GatheredTextiles {
   const empty = { headings: [], columns: {} };
-  if (text.length > MOST_CHARACTERS) return { ...nothingGathered('too-large'), ...empty };
-  const { data } = Papa.parse<string[]>(text.replace(/^\uFEFF/, ''), { delimitersToGuess: [',', ';', '\t', '|'], preview: MOST_ROWS + 2 });
-  const rows = data
-    .map((cells, at) => ({ cells: cells.map(plainCell), row: at + 1 }))
-    .filter(({ cells }) => cells.some((cell) => cell !== ''));
-  const [head, ...lines] = rows;
-  if (!head || lines.length === 0) return { ...nothingGathered('nothing-inside'), ...empty };
-  const { columns: found, unmatched } = matchColumns<TextileColumn>(head.cells, TEXTILE_COLUMNS);
-  const columns = { ...found, ...chosen };
-  if ((columns.title ?? -1) < 0) {
-    return { ...nothingGathered('column-missing', 'title', head.cells), headings: head.cells, columns };
-  }
+  const read = readTable(text, TEXTILE_COLUMNS, chosen);
+  if (typeof read === 'string') return { ...nothingGathered(read), ...empty };
+  const { headings, columns } = read;
+  if ((columns.title ?? -1) < 0) return { ...nothingGathered('column-missing', 'title', headings), headings, columns };
   const notes = new NewNotes(base, 'textiles');
-  const byHand = new Set(Object.values(chosen).flatMap((at) => head.cells[at] ?? []));
-  for (const heading of unmatched) if (!byHand.has(heading)) notes.tell(head.row, 'column-unmatched', heading);
-  const tables = new Map<string, TableRow[]>();
-  for (const { cells, row } of lines.slice(0, MOST_ROWS)) {
-    const cell = (column: TextileColumn) => cells[columns[column] ?? -1] ?? '';
+  for (const heading of read.unmatched) notes.tell(read.headRow, 'column-unmatched', heading);
+  const tables = new Map<string, TableRow<TextileColumn>[]>();
+  for (const line of read.rows) {
+    const { row, cell, whole } = line;
     if (cell('title') === '') {
-      notes.tell(row, 'no-name', cells.join(' '));
+      notes.tell(row, 'no-name', whole);
       notes.pass(row, '');
       continue;
     }
     const key = cell('id') === '' ? ['title', cell('title'), cell('region'), cell('when')].join('\n') : `id\n${cell('id')}`;
-    tables.set(key, [...(tables.get(key) ?? []), { row, cell }]);
+    tables.set(key, [...(tables.get(key) ?? []), line]);
   }
-  if (lines.length > MOST_ROWS) notes.tell(0, 'rows-left-out', 'more than the first');
+  if (read.isCut) notes.tell(0, 'rows-left-out', 'more than the first');
   for (const table of tables.values()) readTextile(base, notes, table);
   return {
     rows: [...notes.rows].sort((a, b) => a.row - b.row),
     messages: notes.messages,
     notes: notes.notes,
-    headings: head.cells,
+    headings,
     columns,
   };
 }
 
-/** A cell without the apostrophe that keeps a spreadsheet from running it. */
-const plainCell = (cell: string): string => cell.trim().replace(/^'(?=[=+\-@\t\r])/, '');
-
-function readTextile(base: EvidenceBase, notes: NewNotes, table: readonly TableRow[]): void {
+function readTextile(base: EvidenceBase, notes: NewNotes, table: readonly TableRow<TextileColumn>[]): void {
   const [first] = table;
   if (!first) return;
   const { row, cell } = first;
@@ -96,7 +59,7 @@ function readTextile(base: EvidenceBase, notes: NewNotes, table: readonly TableR
   const when = text('when');
   if (when === '') notes.tell(row, 'no-date', cell('title'));
   else if (!base.spanOfText(when)) notes.tell(row, 'date-unreadable', when);
-  const wearer = partsOf(text('wearer')).map((one) => known(base, notes, row, one, ['wearer']));
+  const wearer = partsOf(text('wearer')).map((one) => notes.known(row, one, ['wearer']));
   const checked = CHECKED.find((one) => fold(one) === fold(text('checked')));
   if (text('checked') !== '' && !checked) notes.tell(row, 'word-unknown', text('checked'), CHECKED);
   const front: Record<string, PlainValue> = {
@@ -107,7 +70,7 @@ function readTextile(base: EvidenceBase, notes: NewNotes, table: readonly TableR
     ...(when === '' ? {} : { when }),
     ...(text('context') === '' ? {} : { context: text('context') }),
     ...(wearer.length > 0 ? { wearer } : {}),
-    threads: table.map((one) => threadOf(base, notes, one)),
+    threads: table.map((one) => threadOf(notes, one)),
     ...(text('source') === '' ? {} : { source: text('source') }),
     ...(checked ? { checked } : {}),
   };
@@ -128,9 +91,9 @@ function readTextile(base: EvidenceBase, notes: NewNotes, table: readonly TableR
   }
 }
 
-function threadOf(base: EvidenceBase, notes: NewNotes, { row, cell }: TableRow): PlainValue {
-  const dyes = partsOf(cell('dyes')).map((one) => known(base, notes, row, one, ['dyestuff']));
-  const fibre = cell('fibre') === '' ? undefined : known(base, notes, row, cell('fibre'), ['fibre']);
+function threadOf(notes: NewNotes, { row, cell }: TableRow<TextileColumn>): PlainValue {
+  const dyes = partsOf(cell('dyes')).map((one) => notes.known(row, one, ['dyestuff']));
+  const fibre = cell('fibre') === '' ? undefined : notes.known(row, cell('fibre'), ['fibre']);
   const markers = partsOf(cell('markers'));
   const tested = TESTED.find((one) => fold(one).replace(/-/g, ' ') === fold(cell('tested')).replace(/-/g, ' '));
   if (cell('tested') !== '' && !tested) notes.tell(row, 'word-unknown', cell('tested'), TESTED);
@@ -143,17 +106,3 @@ function threadOf(base: EvidenceBase, notes: NewNotes, { row, cell }: TableRow):
     tested: tested ?? (dyes.length > 0 || markers.length > 0 ? 'found' : 'no'),
   };
 }
-
-/** The id words mean; words nobody knows are kept as they are, and told. */
-function known(base: EvidenceBase, notes: NewNotes, row: number, text: string, kinds: readonly NoteKind[]): string {
-  const found = base.find(text, kinds);
-  if (found.is === 'one') return found.id;
-  notes.tell(row, 'word-unknown', text, found.is === 'several' ? found.ids : found.nearest);
-  return text;
-}
-
-const partsOf = (text: string): readonly string[] =>
-  text
-    .split(/\s*(?:[;+]|,\s)\s*/)
-    .map((part) => part.trim())
-    .filter((part) => part !== '');

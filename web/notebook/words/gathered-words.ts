@@ -6,6 +6,7 @@ export const gatherFormWords = {
   periods: 'period definitions (PeriodO, JSON-LD)',
   places: 'places (GeoJSON, Linked Places)',
   textiles: 'a list of textiles (CSV)',
+  trials: 'a list of trials (CSV)',
   'notebook-jsonld': 'a whole notebook (JSON-LD from here)',
 } as const satisfies Record<GatherForm, string>;
 
@@ -39,6 +40,18 @@ const WORDS = {
   'column-missing': (about, instead) => `No column is called “${about}” or anything like it. There are: ${instead.join(', ')}. Choose one.`,
   'word-unknown': (about, instead) => `Your notebook knows no “${about}”. It is kept as it is.${near(instead)}`,
   'rows-left-out': (about) => `Rows were left out, because the file is longer than can be looked through: ${about}.`,
+  'no-recipe': (about) => `“${about}” names no recipe, so its colour belongs to none. Match a column, or write the recipe into the note.`,
+  'amount-unreadable': (about) => `“${about}” cannot be read as a number with a unit, such as 15 % or 50 g. It is kept as it is.`,
+  'amount-absurd': (about) => `${about} of the fibre’s weight is very much: look whether a unit slipped. It is kept as it is.`,
+  'amounts-differ': (about, instead) =>
+    `“${about}” and the amounts “${instead.join(', ')}” are not equally many; write each amount behind its name.`,
+  'unit-missing': (about, instead) =>
+    `${about} has no unit (${instead.join(', ')}). None is guessed: write it in the cell, or in brackets behind the heading.`,
+  'number-impossible': (about, instead) => `${about} cannot be: ${instead.join(', ')} is looked for. It is kept as it is.`,
+  'several-dyes': (about) => `“${about}” could belong to any of several dyestuffs, so it was left out. Write it into the note.`,
+  'colour-unreadable': (about) => `“${about}” cannot be read as a colour: #rrggbb, or L, a, b. It is kept as it is.`,
+  'conditions-missing': (about) => `The colour ${about} does not say its illuminant or observer, such as D65 and 10.`,
+  'code-taken': (about) => `Another skein has the code “${about}” already. Both are kept; give one of them another.`,
 } as const satisfies Record<GatherCode, (about: string, instead: readonly string[]) => string>;
 
 const near = (instead: readonly string[]): string => (instead.length > 0 ? ` The nearest: ${instead.join(', ')}.` : '');
