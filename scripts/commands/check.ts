@@ -1,5 +1,6 @@
 import type { DiagnosticCode } from '../../web/domain/diagnostic.ts';
 import { lineColumn, lineStarts } from '../../web/domain/note/line-column.ts';
+import { notebookFindings } from '../../web/notebook/check-notebook.ts';
 import type { FileFinding, Notebook } from '../../web/notebook/notebook.ts';
 import { wordsFor } from '../../web/notebook/words/diagnostic-words.ts';
 import { unrecordedMaterials } from '../../web/notebook/unrecorded-materials.ts';
@@ -23,7 +24,7 @@ export const check: Command = async (args) => {
   if (!opened) return 2;
   const { notebook, passedOver } = opened;
   const today = new Date().toISOString().slice(0, 10);
-  const rows = [...passedOver.map(passedOverRow), ...rowsOf(notebook.findings(today))];
+  const rows = [...passedOver.map(passedOverRow), ...rowsOf(notebookFindings(notebook, today))];
   if (read.values['json'] === true) console.log(JSON.stringify(rows, undefined, 2));
   else console.log(text(notebook, rows));
   return rows.some(({ severity }) => severity === 'error') ? 1 : 0;

@@ -65,6 +65,7 @@ export async function openFolder(
   }
   const notebook = new Notebook();
   notebook.putAll(reading.files);
+  await notebook.ready();
   return { notebook, passedOver: reading.passedOver };
 }
 

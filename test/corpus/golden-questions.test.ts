@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import golden from '../reference/golden-questions.json' with { type: 'json' };
 import { demoNotebook } from './demo-notebook.ts';
 import { judgeDemo, type ReferenceQuestion } from './judge-demo.ts';
+import { notebookFindings } from '../../web/notebook/check-notebook.ts';
 
 describe('golden questions, worked by hand from the literature', () => {
   test.each(golden.questions.map((one) => [one.id, one] as const))('%s', (_id, { ask, verdict }) => {
@@ -27,10 +28,6 @@ describe('golden questions, worked by hand from the literature', () => {
     }
   });
   test('the demonstration holds no error', () => {
-    expect(
-      demoNotebook()
-        .findings()
-        .filter(({ diagnostic }) => diagnostic.severity === 'error'),
-    ).toEqual([]);
+    expect(notebookFindings(demoNotebook()).filter(({ diagnostic }) => diagnostic.severity === 'error')).toEqual([]);
   });
 });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import * as foreign from '../../web/notebook/references/foreign-items.ts';
 import { readBibliography, shortEntry, webAddress } from '../../web/notebook/bibliography.ts';
 
 const csl = (...entries: readonly unknown[]) => [{ path: 'bibliography.json', text: JSON.stringify(entries) }];
@@ -34,7 +35,7 @@ describe('readBibliography', () => {
   test('reads fields of BibTeX in braces, quotes and bare', () => {
     const text =
       '@book{cardon-2007,\n  author = {Cardon, Dominique},\n title = "Natural {D}yes",\n year = 2007,\n}\n@misc{next, title={Next}}';
-    const read = readBibliography([{ path: 'more.bib', text }]);
+    const read = readBibliography([{ path: 'more.bib', text }], foreign);
     expect(read.get('cardon-2007')).toMatchObject({ author: 'Cardon', title: 'Natural Dyes', year: '2007' });
     expect(read.get('next')).toMatchObject({ title: 'Next', author: '' });
   });

@@ -58,4 +58,22 @@ describe('LocalEngine', () => {
       }),
     );
   });
+
+  test('knows the sources of BibTeX and RIS files, whichever call comes first and whenever they came', async () => {
+    const note = (key: string) => `---\nkind: text\ntitle: A text\nsource: ${key}, p. 3\n---\n`;
+    const unknown = async (engine: LocalEngine, key: string) =>
+      (await engine.checkText('texts/a.md', note(key))).filter(({ code }) => code === 'source-unknown').length;
+    const engine = new LocalEngine();
+    void engine.open([
+      { path: 'texts/a.md', bytes: text(note('aspley-1600')) },
+      { path: 'more.bib', bytes: text('@book{aspley-1600, title={A booke}, year=1600}') },
+    ]);
+    expect(await unknown(engine, 'aspley-1600')).toBe(0);
+    expect(await unknown(engine, 'nobody-1601')).toBe(1);
+    expect((await engine.note('a'))?.sources.map((source) => JSON.stringify(source))).toEqual([expect.stringContaining('A booke')]);
+    expect(await unknown(engine, 'later-1602')).toBe(1);
+    await engine.put([{ path: 'more.ris', bytes: text('TY  - BOOK\nID  - later-1602\nTI  - Later\nPY  - 1602\nER  - \n') }]);
+    expect(await unknown(engine, 'later-1602')).toBe(0);
+    expect((await engine.writingChoices()).sources.map(({ value }) => value).sort()).toEqual(['aspley-1600', 'later-1602']);
+  });
 });

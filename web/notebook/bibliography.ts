@@ -1,5 +1,5 @@
 import { type Person, type Reference } from './references/reference.ts';
-import { readReferences } from './references/read-references.ts';
+import { type ForeignReaders, readReferences } from './references/read-references.ts';
 
 /** One source of a bibliography as a reader is shown it. */
 export interface BibliographyEntry {
@@ -15,16 +15,24 @@ export interface BibliographyEntry {
   readonly address?: string;
 }
 
-/** The entries of CSL-JSON, BibTeX and RIS files by citation key; what is broken is passed over. */
+/**
+ * The entries of CSL-JSON, BibTeX and RIS files by citation key; what is broken is passed over.
+ *
+ * @param foreign reads what is not JSON.
+ */
 export function readBibliography(
   files: readonly { readonly path: string; readonly text: string }[],
+  foreign?: ForeignReaders,
 ): ReadonlyMap<string, BibliographyEntry> {
-  return new Map([...fullBibliography(files)].map(([key, reference]) => [key, entryOf(reference)]));
+  return new Map([...fullBibliography(files, foreign)].map(([key, reference]) => [key, entryOf(reference)]));
 }
 
 /** The same in full, for printing. */
-export const fullBibliography = (files: readonly { readonly path: string; readonly text: string }[]): ReadonlyMap<string, Reference> =>
-  new Map(files.flatMap(({ path, text }) => readReferences(path, text).map((reference) => [reference.key, reference] as const)));
+export const fullBibliography = (
+  files: readonly { readonly path: string; readonly text: string }[],
+  foreign?: ForeignReaders,
+): ReadonlyMap<string, Reference> =>
+  new Map(files.flatMap(({ path, text }) => readReferences(path, text, foreign).map((reference) => [reference.key, reference] as const)));
 
 function entryOf({ key, authors, editors, year, title, container, publisher, volume, url, doi }: Reference): BibliographyEntry {
   const names = (people: readonly Person[]) => joinNames(people.map(({ family }) => family));

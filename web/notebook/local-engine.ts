@@ -1,22 +1,19 @@
-import { type RecipeEntry, recipeIndex, type RecipeView, recipeView } from './views/recipe-view.ts';
+import type { RecipeEntry, RecipeView } from './views/recipe-view.ts';
 import type { CaptionDraft } from './words/draft-caption.ts';
-import { displayNotes } from './shown-colours.ts';
 import type { DisplayEdit, DisplayEdited, TypedCaption } from './display-edit.ts';
-import { displayNote } from './display-note.ts';
-import { editDisplay } from './edit-display.ts';
-import { type CaptionDeskView, captionDeskView } from './views/caption-desk-view.ts';
-import { captionDraft, type DisplayView, displayView } from './views/display-view.ts';
-import { type DossierView, dossierView } from './views/dossier-view.ts';
-import { type DueItem, dueListView } from './views/due-list-view.ts';
-import { type EvidenceSheetView, evidenceSheetView } from './views/evidence-sheet-view.ts';
-import { type LightPlanView, lightPlanView, type TypedLight } from './views/light-plan-view.ts';
+import type { CaptionDeskView } from './views/caption-desk-view.ts';
+import type { DisplayView } from './views/display-view.ts';
+import type { DossierView } from './views/dossier-view.ts';
+import type { DueItem } from './views/due-list-view.ts';
+import type { EvidenceSheetView } from './views/evidence-sheet-view.ts';
+import type { LightPlanView, TypedLight } from './views/light-plan-view.ts';
 import type { TypedLightDose } from './views/after-light-view.ts';
-import { type AsFoundView, asFoundView } from './views/as-found-view.ts';
-import { type LookingView, lookingView } from './views/looking-view.ts';
-import { type CompareOrProblems, compareView } from './views/compare-view.ts';
-import { type TableOrProblems, tableView, type TypedTable } from './views/table-view.ts';
+import type { AsFoundView } from './views/as-found-view.ts';
+import type { LookingView } from './views/looking-view.ts';
+import type { CompareOrProblems } from './views/compare-view.ts';
+import type { TableOrProblems, TypedTable } from './views/table-view.ts';
 import type { TypedChart } from './typed-chart.ts';
-import { claimBehind, whoHadWhat, type WhoHadWhatView } from './views/who-had-what-view.ts';
+import type { WhoHadWhatView } from './views/who-had-what-view.ts';
 import type { ListedClaim } from './views/dyestuff-view.ts';
 import { parseDate } from '../domain/date/parse-date.ts';
 import { formatSpan } from '../domain/date/format-date.ts';
@@ -24,33 +21,39 @@ import { type AnswerOrProblems, answerView } from './views/answer-view.ts';
 import { type ChoicesView, choicesView } from './views/choices-view.ts';
 import { type FileFinding, type NotebookFile, Notebook } from './notebook.ts';
 import type { TypedQuestion } from './pose-question.ts';
-import { type DyestuffEntry, type DyestuffView, dyestuffIndex, dyestuffView } from './views/dyestuff-view.ts';
-import { type KeptPaletteView, keptPalettes, keptPaletteView } from './views/kept-palette-view.ts';
-import { type NamedNoteView, namingView } from './views/naming-view.ts';
+import type { DyestuffEntry, DyestuffView } from './views/dyestuff-view.ts';
+import type { KeptPaletteView } from './views/kept-palette-view.ts';
+import type { NamedNoteView } from './views/naming-view.ts';
 import { type NoteText, noteText } from './note-text.ts';
-import { type ProblemView, problemViews } from './views/problem-view.ts';
-import { type WritingChoices, writingChoices } from './views/writing-choices.ts';
-import { type DrawerBy, type DrawerCard, type DrawerNote, drawerNotes, drawerView } from './views/drawer-view.ts';
+import type { ProblemView } from './views/problem-view.ts';
+import type { WritingChoices } from './views/writing-choices.ts';
+import type { DrawerBy, DrawerCard, DrawerNote } from './views/drawer-view.ts';
 import { type NoteDocument, noteDocument } from '../domain/note/note-document.ts';
 import type { TextHit, TypedFinding } from './ports-finding.ts';
-import { type FoundView, foundView } from './views/found-view.ts';
-import { type NoteView, noteView } from './views/note-view.ts';
-import { behindCloth } from './views/behind-cloth.ts';
-import { type DataFile, type DataForm, dataOut } from './export/data-out.ts';
+import type { FoundView } from './views/found-view.ts';
+import type { NoteView } from './views/note-view.ts';
+import type { DataFile, DataForm } from './export/data-out.ts';
 import type { GatherChoice, GatherUpload } from './import/gather-upload.ts';
-import { type GatheredView, gatheredView } from './views/gathered-view.ts';
-import { type DraftNote, labNote } from './lab-note.ts';
+import type { GatheredView } from './views/gathered-view.ts';
+import type { DraftNote } from './lab-note.ts';
 import type { TypedLab } from './typed-lab.ts';
-import { type ReachMapOrProblems, reachMapView, type TypedReach } from './views/reach-map-view.ts';
-import { type LabOrProblems, labView } from './views/lab-view.ts';
+import type { ReachMapOrProblems, TypedReach } from './views/reach-map-view.ts';
+import type { LabOrProblems } from './views/lab-view.ts';
 import type { TypedPalette } from './typed-palette.ts';
-import { type PaletteOrProblems, paletteView } from './views/palette-view.ts';
+import type { PaletteOrProblems } from './views/palette-view.ts';
 import type { AnswerView } from './views/answer-view.ts';
 import type { Engine, NotebookSize } from './engine.ts';
 
-/** The engine in this very thread. */
+/** The engine in this very thread. What a first answer does not need is loaded when it is first asked for. */
 export class LocalEngine implements Engine {
   #notebook = new Notebook();
+
+  /** Asks a part of the program that is on its way, once the notebook can be read whole. */
+  async #ask<P, A>(part: Promise<P>, ask: (part: P, notebook: Notebook) => A): Promise<A> {
+    const loaded = await part;
+    await this.#notebook.ready();
+    return ask(loaded, this.#notebook);
+  }
 
   open(files: readonly NotebookFile[]): Promise<NotebookSize> {
     this.#notebook = new Notebook();
@@ -88,64 +91,65 @@ export class LocalEngine implements Engine {
     return Promise.resolve(choicesView(this.#notebook));
   }
 
-  answer(question: TypedQuestion): Promise<AnswerOrProblems> {
-    return Promise.resolve(answerView(this.#notebook, question));
+  async answer(question: TypedQuestion): Promise<AnswerOrProblems> {
+    await this.#notebook.ready();
+    return answerView(this.#notebook, question);
   }
 
   palette(palette: TypedPalette): Promise<PaletteOrProblems> {
-    return Promise.resolve(paletteView(this.#notebook, palette));
+    return this.#ask(import('./views/palette-view.ts'), ({ paletteView }, notebook) => paletteView(notebook, palette));
   }
 
   behindCloth(palette: TypedPalette, cloth: string): Promise<AnswerView | undefined> {
-    return Promise.resolve(behindCloth(this.#notebook, palette, cloth));
+    return this.#ask(import('./views/behind-cloth.ts'), ({ behindCloth }, notebook) => behindCloth(notebook, palette, cloth));
   }
 
   whoHadWhat(chart: TypedChart): Promise<WhoHadWhatView | undefined> {
-    return Promise.resolve(whoHadWhat(this.#notebook, chart));
+    return this.#ask(import('./views/who-had-what-view.ts'), ({ whoHadWhat }, notebook) => whoHadWhat(notebook, chart));
   }
 
   claimBehind(key: string): Promise<(ListedClaim & { readonly material: string }) | undefined> {
-    return Promise.resolve(claimBehind(this.#notebook, key));
+    return this.#ask(import('./views/who-had-what-view.ts'), ({ claimBehind }, notebook) => claimBehind(notebook, key));
   }
 
   compare(before: TypedPalette, now: TypedPalette): Promise<CompareOrProblems> {
-    return Promise.resolve(compareView(this.#notebook, before, now));
+    return this.#ask(import('./views/compare-view.ts'), ({ compareView }, notebook) => compareView(notebook, before, now));
   }
 
   judgeTable(table: TypedTable): Promise<TableOrProblems> {
-    return Promise.resolve(tableView(this.#notebook, table));
+    return this.#ask(import('./views/table-view.ts'), ({ tableView }, notebook) => tableView(notebook, table));
   }
 
   keptPalettes(): Promise<readonly { readonly id: string; readonly title: string }[]> {
-    return Promise.resolve(keptPalettes(this.#notebook));
+    return this.#ask(import('./views/kept-palette-view.ts'), ({ keptPalettes }, notebook) => keptPalettes(notebook));
   }
 
   keptPalette(id: string): Promise<KeptPaletteView | undefined> {
-    return Promise.resolve(keptPaletteView(this.#notebook, id));
+    return this.#ask(import('./views/kept-palette-view.ts'), ({ keptPaletteView }, notebook) => keptPaletteView(notebook, id));
   }
 
   recipes(): Promise<readonly RecipeEntry[]> {
-    return Promise.resolve(recipeIndex(this.#notebook));
+    return this.#ask(import('./views/recipe-view.ts'), ({ recipeIndex }, notebook) => recipeIndex(notebook));
   }
 
   recipe(id: string, fibreGrams: number): Promise<RecipeView | undefined> {
-    return Promise.resolve(recipeView(this.#notebook, id, fibreGrams));
+    return this.#ask(import('./views/recipe-view.ts'), ({ recipeView }, notebook) => recipeView(notebook, id, fibreGrams));
   }
 
   dyestuffs(): Promise<readonly DyestuffEntry[]> {
-    return Promise.resolve(dyestuffIndex(this.#notebook));
+    return this.#ask(import('./views/dyestuff-view.ts'), ({ dyestuffIndex }, notebook) => dyestuffIndex(notebook));
   }
 
   dyestuff(id: string): Promise<DyestuffView | undefined> {
-    return Promise.resolve(dyestuffView(this.#notebook, id));
+    return this.#ask(import('./views/dyestuff-view.ts'), ({ dyestuffView }, notebook) => dyestuffView(notebook, id));
   }
 
   namings(id: string): Promise<readonly NamedNoteView[]> {
-    return Promise.resolve(namingView(this.#notebook, id));
+    return this.#ask(import('./views/naming-view.ts'), ({ namingView }, notebook) => namingView(notebook, id));
   }
 
   note(id: string): Promise<NoteView | undefined> {
-    return Promise.resolve(noteView(this.#notebook, id));
+    return this.#ask(import('./views/note-view.ts'), ({ noteView }, notebook) => noteView(notebook, id));
   }
 
   attachment(path: string): Promise<Uint8Array | undefined> {
@@ -157,11 +161,11 @@ export class LocalEngine implements Engine {
   }
 
   checkText(path: string, text: string): Promise<readonly ProblemView[]> {
-    return Promise.resolve(problemViews(text, this.#notebook.findingsOfText(path, text)));
+    return this.#ask(import('./views/text-problems.ts'), ({ textProblems }, notebook) => textProblems(notebook, path, text));
   }
 
   writingChoices(): Promise<WritingChoices> {
-    return Promise.resolve(writingChoices(this.#notebook));
+    return this.#ask(import('./views/writing-choices.ts'), ({ writingChoices }, notebook) => writingChoices(notebook));
   }
 
   documents(paths?: readonly string[]): Promise<readonly NoteDocument[]> {
@@ -175,44 +179,43 @@ export class LocalEngine implements Engine {
   }
 
   found(typed: TypedFinding, hits: readonly TextHit[]): Promise<FoundView> {
-    return Promise.resolve(foundView(this.#notebook, typed, hits));
+    return this.#ask(import('./views/found-view.ts'), ({ foundView }, notebook) => foundView(notebook, typed, hits));
   }
 
   drawer(by: DrawerBy): Promise<readonly DrawerCard[]> {
-    return Promise.resolve(drawerView(this.#notebook, by));
+    return this.#ask(import('./views/drawer-view.ts'), ({ drawerView }, notebook) => drawerView(notebook, by));
   }
 
   drawerNotes(by: DrawerBy, key: string): Promise<readonly DrawerNote[]> {
-    return Promise.resolve(drawerNotes(this.#notebook, by, key));
+    return this.#ask(import('./views/drawer-view.ts'), ({ drawerNotes }, notebook) => drawerNotes(notebook, by, key));
   }
 
   gather(upload: GatherUpload, choice?: GatherChoice): Promise<GatheredView> {
-    return Promise.resolve(gatheredView(this.#notebook.base, upload, choice));
+    return this.#ask(import('./views/gathered-view.ts'), ({ gatheredView }, { base }) => gatheredView(base, upload, choice));
   }
 
   dataOut(form: DataForm): Promise<DataFile> {
-    return Promise.resolve(dataOut(this.#notebook.base, form));
+    return this.#ask(import('./export/data-out.ts'), ({ dataOut }, { base }) => dataOut(base, form));
   }
 
   reachMap(reach: TypedReach): Promise<ReachMapOrProblems> {
-    return Promise.resolve(reachMapView(this.#notebook, reach));
+    return this.#ask(import('./views/reach-map-view.ts'), ({ reachMapView }, notebook) => reachMapView(notebook, reach));
   }
 
   laboratory(report: TypedLab): Promise<LabOrProblems> {
-    return Promise.resolve(labView(this.#notebook, report));
+    return this.#ask(import('./views/lab-view.ts'), ({ labView }, notebook) => labView(notebook, report));
   }
 
   labDraft(report: TypedLab, dyes: readonly string[]): Promise<DraftNote | undefined> {
-    const view = labView(this.#notebook, report);
-    return Promise.resolve('lab' in view ? labNote(this.#notebook.base, report, view.lab, dyes) : undefined);
+    return this.#ask(import('./views/lab-view.ts'), ({ labDraft }, notebook) => labDraft(notebook, report, dyes));
   }
 
   asFound(question: TypedQuestion, recipes?: readonly string[]): Promise<AsFoundView | undefined> {
-    return Promise.resolve(asFoundView(this.#notebook, question, recipes));
+    return this.#ask(import('./views/as-found-view.ts'), ({ asFoundView }, notebook) => asFoundView(notebook, question, recipes));
   }
 
   looking(ids: readonly string[], dose?: TypedLightDose): Promise<LookingView> {
-    return Promise.resolve(lookingView(this.#notebook, ids, dose));
+    return this.#ask(import('./views/looking-view.ts'), ({ lookingView }, notebook) => lookingView(notebook, ids, dose));
   }
 
   readDate(text: string): Promise<string | undefined> {
@@ -221,42 +224,44 @@ export class LocalEngine implements Engine {
   }
 
   displays(): Promise<readonly { readonly id: string; readonly title: string }[]> {
-    return Promise.resolve(displayNotes(this.#notebook));
+    return this.#ask(import('./shown-colours.ts'), ({ displayNotes }, notebook) => displayNotes(notebook));
   }
 
   display(id: string): Promise<DisplayView | undefined> {
-    return Promise.resolve(displayView(this.#notebook, id));
+    return this.#ask(import('./views/display-view.ts'), ({ displayView }, notebook) => displayView(notebook, id));
   }
 
   captionDraft(id: string, what: string): Promise<CaptionDraft | undefined> {
-    return Promise.resolve(captionDraft(this.#notebook, id, what));
+    return this.#ask(import('./views/display-view.ts'), ({ captionDraft }, notebook) => captionDraft(notebook, id, what));
   }
 
   displayDraft(palette: string): Promise<DraftNote | undefined> {
-    return Promise.resolve(displayNote(this.#notebook.base, palette));
+    return this.#ask(import('./display-note.ts'), ({ displayNote }, { base }) => displayNote(base, palette));
   }
 
   displayEdit(id: string, edit: DisplayEdit): Promise<DisplayEdited | undefined> {
-    return Promise.resolve(editDisplay(this.#notebook, id, edit));
+    return this.#ask(import('./edit-display.ts'), ({ editDisplay }, notebook) => editDisplay(notebook, id, edit));
   }
 
   captionDesk(id: string, what: string, nth: number | undefined, typed: TypedCaption): Promise<CaptionDeskView | undefined> {
-    return Promise.resolve(captionDeskView(this.#notebook, id, what, nth, typed));
+    return this.#ask(import('./views/caption-desk-view.ts'), ({ captionDeskView }, notebook) =>
+      captionDeskView(notebook, id, what, nth, typed),
+    );
   }
 
   evidenceSheet(id: string, what: string): Promise<EvidenceSheetView | undefined> {
-    return Promise.resolve(evidenceSheetView(this.#notebook, id, what));
+    return this.#ask(import('./views/evidence-sheet-view.ts'), ({ evidenceSheetView }, notebook) => evidenceSheetView(notebook, id, what));
   }
 
   dossier(id: string): Promise<DossierView | undefined> {
-    return Promise.resolve(dossierView(this.#notebook, id));
+    return this.#ask(import('./views/dossier-view.ts'), ({ dossierView }, notebook) => dossierView(notebook, id));
   }
 
   lightPlan(id: string, typed: TypedLight, now: string): Promise<LightPlanView | undefined> {
-    return Promise.resolve(lightPlanView(this.#notebook, id, typed, now));
+    return this.#ask(import('./views/light-plan-view.ts'), ({ lightPlanView }, notebook) => lightPlanView(notebook, id, typed, now));
   }
 
   dueList(now: string): Promise<readonly DueItem[]> {
-    return Promise.resolve(dueListView(this.#notebook, now));
+    return this.#ask(import('./views/due-list-view.ts'), ({ dueListView }, notebook) => dueListView(notebook, now));
   }
 }

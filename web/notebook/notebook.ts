@@ -1,16 +1,16 @@
 import { strToU8 } from 'fflate';
-import { type CheckContext, checkNote } from '../domain/claim/check-note.ts';
+import type { CheckContext } from '../domain/claim/check-note.ts';
 import { EvidenceBase } from '../domain/claim/evidence-base.ts';
 import type { Diagnostic } from '../domain/diagnostic.ts';
 import { decodeNote } from '../domain/note/decode-note.ts';
 import type { Note, SpectrumRef } from '../domain/note/note.ts';
+import { resolveLink } from '../domain/note/resolve-link.ts';
 import { parseNote } from '../domain/note/parse-note.ts';
 import type { Spectrum } from '../domain/colour/spectrum.ts';
 import { SampleColours } from '../domain/verdict/sample-colours.ts';
 import { type BibliographyEntry, fullBibliography, readBibliography } from './bibliography.ts';
-import { citationKeys } from './bibliography-keys.ts';
 import type { Reference } from './references/reference.ts';
-import { REFERENCE_FILE } from './references/read-references.ts';
+import { FOREIGN_FILE, type ForeignReaders, REFERENCE_FILE } from './references/read-references.ts';
 import { SpectralShelf } from './read-spectra.ts';
 
 /** One file of a notebook's folder as it lies there. */
@@ -45,6 +45,7 @@ export class Notebook {
   readonly #spectra = new SpectralShelf();
   #bibliography: ReadonlyMap<string, BibliographyEntry> | undefined;
   #references: ReadonlyMap<string, Reference> | undefined;
+  #foreign: ForeignReaders | undefined;
 
   /** Reads files in; a file with a path already there takes its place. */
   putAll(files: Iterable<NotebookFile>): void {
@@ -114,38 +115,27 @@ export class Notebook {
     return (this.#read.get(file) ?? []).map((diagnostic) => ({ file, id, text: source, diagnostic }));
   }
 
-  /**
-   * Everything found wrong, by file and place: what each note shows alone, then what shows between notes.
-   *
-   * @param today `YYYY-MM-DD`, for reviews that are overdue; without it none is.
-   */
-  findings(today?: string): readonly FileFinding[] {
-    const context = { ...this.#context(), ...(today === undefined ? {} : { today }) };
-    return [...this.base.notes()]
-      .sort((a, b) => (a.file < b.file ? -1 : 1))
-      .flatMap((note) => this.#findingsOf(note, context).map((diagnostic) => ({ file: note.file, text: note.source, diagnostic })));
+  /** What was found in a note's own text when it was read. */
+  foundInText(path: string): readonly Diagnostic[] {
+    return this.#read.get(path) ?? [];
   }
 
-  /** What is wrong in one note as it lies here. */
-  checkFile(path: string): readonly Diagnostic[] {
-    const note = this.base.noteIn(path);
-    return note ? this.#findingsOf(note, this.#context()) : [];
-  }
-
-  /** What would be wrong in a note if its text were this: the notebook itself does not change. */
-  findingsOfText(path: string, text: string): readonly Diagnostic[] {
-    const { value, diagnostics } = parseNote(path, text);
-    return inOrder([...diagnostics, ...checkNote(this.base, value, this.#context())]);
+  /** Loads what reads its BibTeX and RIS files, where it holds any: until then their sources are not among its own. */
+  async ready(): Promise<void> {
+    if (this.#foreign || !this.#holdsForeign()) return;
+    this.#foreign = await import('./references/foreign-items.ts');
+    this.#bibliography = undefined;
+    this.#references = undefined;
   }
 
   /** The sources of the notebook's bibliographies by key. */
   bibliography(): ReadonlyMap<string, BibliographyEntry> {
-    return (this.#bibliography ??= readBibliography(this.#bibliographies()));
+    return (this.#bibliography ??= readBibliography(this.#bibliographies(), this.#foreign));
   }
 
   /** The same sources in full, for printing. */
   references(): ReadonlyMap<string, Reference> {
-    return (this.#references ??= fullBibliography(this.#bibliographies()));
+    return (this.#references ??= fullBibliography(this.#bibliographies(), this.#foreign));
   }
 
   /** Every file that is no note. */
@@ -153,16 +143,17 @@ export class Notebook {
     return [...this.#others.keys()];
   }
 
-  #findingsOf(note: Note, context: CheckContext): readonly Diagnostic[] {
-    return inOrder([...(this.#read.get(note.file) ?? []), ...checkNote(this.base, note, context)]);
-  }
-
-  #context(): CheckContext {
+  /** What checking a note needs beside the notes. */
+  checkContext(): CheckContext {
     const citations = this.#citations();
     return {
       ...(citations && { citationKeys: citations }),
       hasFile: (path: string, noteFile: string) => this.#locate(path, noteFile) !== undefined,
     };
+  }
+
+  #holdsForeign(): boolean {
+    return [...this.#others.keys()].some((path) => FOREIGN_FILE.test(path));
   }
 
   #bibliographies(): readonly { readonly path: string; readonly text: string }[] {
@@ -171,15 +162,15 @@ export class Notebook {
       .map(([path, bytes]) => ({ path, text: decodeNote(bytes).value.text }));
   }
 
+  /** Undefined where no source can be called unknown: there is no bibliography, or part of it is not read yet. */
   #citations(): ReadonlySet<string> | undefined {
-    const files = this.#bibliographies();
-    return files.length === 0 ? undefined : citationKeys(files);
+    if (this.#bibliographies().length === 0 || (!this.#foreign && this.#holdsForeign())) return undefined;
+    return new Set(this.bibliography().keys());
   }
 
   /** A file named from a note: from the notebook's folder first, then from beside the note. */
   #locate(path: string, noteFile: string): string | undefined {
-    const folder = noteFile.includes('/') ? noteFile.slice(0, noteFile.lastIndexOf('/') + 1) : '';
-    return [path, climb(folder + path)].find((one) => one !== undefined && (this.#others.has(one) || this.#elsewhere.has(one)));
+    return [path, resolveLink(noteFile, path)].find((one) => one !== undefined && (this.#others.has(one) || this.#elsewhere.has(one)));
   }
 
   #findSpectrum(ref: SpectrumRef, noteFile: string): Spectrum | undefined {
@@ -188,17 +179,4 @@ export class Notebook {
     if (path === undefined || !bytes) return undefined;
     return this.#spectra.spectrum(path, () => decodeNote(bytes).value.text, ref.sample);
   }
-}
-
-const inOrder = (found: readonly Diagnostic[]): readonly Diagnostic[] => [...found].sort((a, b) => a.range[0] - b.range[0]);
-
-/** A path with its `..` worked out; undefined when it climbs out of the notebook. */
-function climb(path: string): string | undefined {
-  const parts: string[] = [];
-  for (const part of path.split('/')) {
-    if (part === '' || part === '.') continue;
-    if (part !== '..') parts.push(part);
-    else if (parts.pop() === undefined) return undefined;
-  }
-  return parts.join('/');
 }

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { checkNote } from '../../../web/domain/claim/check-note.ts';
 import type { Notebook } from '../../../web/notebook/notebook.ts';
 import { aDyestuff, aNote, aNotebook, aWorld } from '../../helpers/a-notebook.ts';
+import { notebookFindings } from '../../../web/notebook/check-notebook.ts';
 
 /** What checking one file of a notebook finds: code, the words it stands at, what it is about. */
 function found(notebook: Notebook, file: string, context: Parameters<typeof checkNote>[2] = {}) {
@@ -107,10 +108,7 @@ describe('checkNote: a review that is due', () => {
   });
 
   test('the notebook hands the day on', () => {
-    const codes = (today?: string) =>
-      withNote(note)
-        .findings(today)
-        .map(({ diagnostic }) => diagnostic.code);
+    const codes = (today?: string) => notebookFindings(withNote(note), today).map(({ diagnostic }) => diagnostic.code);
     expect(codes('2027-01-01')).toContain('review-overdue');
     expect(codes()).not.toContain('review-overdue');
   });

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { aDyestuff, aNote, aNotebook, aWorld } from '../../helpers/a-notebook.ts';
+import { notebookFindings } from '../../../web/notebook/check-notebook.ts';
 
 const encoder = new TextEncoder();
 const grown = (region: string, when: string) =>
@@ -30,8 +31,7 @@ describe('EvidenceBase, note by note', () => {
     const { base } = notebook;
     expect(base.note('weld')?.file).toBe('dyestuffs/weld.md');
     expect(
-      notebook
-        .findings()
+      notebookFindings(notebook)
         .filter(({ diagnostic }) => diagnostic.code === 'id-clash')
         .map(({ file }) => file),
     ).toEqual(['z/weld.md']);
@@ -79,7 +79,7 @@ describe('EvidenceBase, names and dates', () => {
       'dyestuffs/weld.md': aDyestuff('Weld', grown('atlantis', '900'), grown('england', 'some day')),
     });
     expect(notebook.base.claimsOf('weld')).toEqual([]);
-    const codes = notebook.findings().map(({ diagnostic }) => diagnostic.code);
+    const codes = notebookFindings(notebook).map(({ diagnostic }) => diagnostic.code);
     expect(codes.filter((code) => code === 'claim-takes-no-part')).toHaveLength(2);
     expect(codes).toContain('region-unknown');
     expect(codes).toContain('date-unreadable');

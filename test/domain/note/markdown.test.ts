@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { relativeLinks, resolveLink } from '../../../web/domain/note/markdown-links.ts';
+import { relativeLinks } from '../../../web/domain/note/markdown-links.ts';
+import { resolveLink } from '../../../web/domain/note/resolve-link.ts';
 import { bodyOf, parseMarkdown, plainText, textRuns } from '../../../web/domain/note/markdown.ts';
 
 const typesOf = (text: string): readonly string[] => (parseMarkdown(text).children ?? []).map(({ type }) => type);

@@ -1,15 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import { readFileSync } from 'node:fs';
+import * as foreign from '../../../web/notebook/references/foreign-items.ts';
 import { readReferences } from '../../../web/notebook/references/read-references.ts';
 import { DEMO_FOLDER } from '../../helpers/demo-notebook.ts';
 
-const keys = (path: string, text: string) => readReferences(path, text).map(({ key }) => key);
+const keys = (path: string, text: string) => readReferences(path, text, foreign).map(({ key }) => key);
 
 describe('readReferences', () => {
   test('every entry of the demonstration is read from CSL-JSON', () => {
     const text = readFileSync(`${DEMO_FOLDER}/bibliography.json`, 'utf8');
     const count = (JSON.parse(text) as readonly unknown[]).length;
-    expect(readReferences('bibliography.json', text)).toHaveLength(count);
+    expect(readReferences('bibliography.json', text, foreign)).toHaveLength(count);
   });
 
   test('BibTeX: abbreviations joined, TeX letters, corporate names, page dashes', () => {
@@ -17,7 +18,7 @@ describe('readReferences', () => {
 @comment{made by hand}
 @book{cardon-2007, author = {Cardon, Dominique and M{\\"u}ller, J{\\o}rgen and {{Big Museum}}}, title = "Natural {D}yes",
   publisher = bw # " Press", address = {Leiden}, year = 2007, doi = {10.1/x}, pages = {1--20}, edition = {2} }`;
-    expect(readReferences('x/more.BIB', text)).toEqual([
+    expect(readReferences('x/more.BIB', text, foreign)).toEqual([
       {
         key: 'cardon-2007',
         type: 'book',
@@ -46,7 +47,7 @@ describe('readReferences', () => {
   test('a broken BibTeX entry leaves the others, with the abbreviations', () => {
     const text =
       '@string{j = {Dyes}}\n@article{a, title={A}, journal=j, year=1999}\n@article{broken, title = {x\n@online{b, title={B}, date={2019-03}}';
-    expect(readReferences('a.bib', text).map(({ key, container, year }) => [key, container, year])).toEqual([
+    expect(readReferences('a.bib', text, foreign).map(({ key, container, year }) => [key, container, year])).toEqual([
       ['a', 'Dyes', '1999'],
       ['b', '', '2019'],
     ]);
@@ -64,7 +65,7 @@ VL  - 27
 ER  - `;
 
   test('RIS: the published example; named by author and year where it has no ID', () => {
-    expect(readReferences('a.ris', SHANNON)).toMatchObject([
+    expect(readReferences('a.ris', SHANNON, foreign)).toMatchObject([
       {
         key: 'shannon-1948',
         type: 'article-journal',
@@ -81,7 +82,7 @@ ER  - `;
 
   test('RIS: several entries, CRLF, a byte order mark, older tags, and words before the first', () => {
     const text = `\uFEFFProvider: somebody\r\nAB  - stray\r\n${SHANNON.replaceAll('\n', '\r\n')}\r\n\r\nTY  - BOOK\r\nID  - b\r\nA1  - Doe, Jane\r\nY1  - 2001///\r\nT1  - Madder\r\nPB  - Press\r\nCY  - York\r\nER  - \r\n`;
-    expect(readReferences('a.ris', text)).toMatchObject([
+    expect(readReferences('a.ris', text, foreign)).toMatchObject([
       { key: 'shannon-1948' },
       {
         key: 'b',
@@ -104,6 +105,6 @@ ER  - `;
     ['a.ris', 'TY  - JOUR\nER  - '],
     ['a.ris', ''],
   ])('%s with %j holds nothing', (path, text) => {
-    expect(readReferences(path, text)).toEqual([]);
+    expect(readReferences(path, text, foreign)).toEqual([]);
   });
 });

@@ -5,6 +5,7 @@ import { EMPTY_LAB, type TypedLab } from '../../../web/notebook/typed-lab.ts';
 import type { Found } from '../../../web/domain/laboratory/findings.ts';
 import { parseNote } from '../../../web/domain/note/parse-note.ts';
 import { demoNotebook } from '../../helpers/demo-notebook.ts';
+import { textFindings } from '../../../web/notebook/check-notebook.ts';
 
 const notebook = await demoNotebook();
 const typed = (findings: Readonly<Record<string, Found>>, more: Partial<TypedLab> = {}): TypedLab => ({
@@ -77,7 +78,7 @@ describe('labNote', () => {
       kind: 'textile',
       threads: [{ markers: ['indigotin', 'luteolin'], dyes: [], tested: 'found' }],
     });
-    expect(notebook.findingsOfText(path, text).filter(({ severity }) => severity === 'error')).toEqual([]);
+    expect(textFindings(notebook, path, text).filter(({ severity }) => severity === 'error')).toEqual([]);
   });
 
   test('carries the dyes that were taken, and takes a free id', () => {

@@ -1,5 +1,6 @@
 import { bodyOf } from '../note/markdown.ts';
-import { type RelativeLink, relativeLinks, resolveLink } from '../note/markdown-links.ts';
+import { type RelativeLink, relativeLinks } from '../note/markdown-links.ts';
+import { resolveLink } from '../note/resolve-link.ts';
 import type { Note } from '../note/note.ts';
 import type { EvidenceBase } from './evidence-base.ts';
 

@@ -31,22 +31,6 @@ export function relativeLinks(root: MarkdownNode, base: number): readonly Relati
   return links;
 }
 
-/**
- * The file a relative link leads to.
- *
- * @param from path of the note that holds the link.
- * @returns the path inside the notebook's folder; undefined where it would lead out of it.
- */
-export function resolveLink(from: string, path: string): string | undefined {
-  const parts = from.split('/').slice(0, -1);
-  for (const part of path.split('/')) {
-    if (part === '..') {
-      if (parts.pop() === undefined) return undefined;
-    } else if (part !== '' && part !== '.') parts.push(part);
-  }
-  return parts.join('/');
-}
-
 const splitOnce = (text: string, mark: string): readonly [string, string | undefined] => {
   const at = text.indexOf(mark);
   return at < 0 ? [text, undefined] : [text.slice(0, at), text.slice(at + 1)];

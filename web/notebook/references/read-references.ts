@@ -1,17 +1,26 @@
-import { parse as readBibtex } from '@citation-js/plugin-bibtex/lib/input/file.js';
-import { parse as bibtexToCsl } from '@citation-js/plugin-bibtex/lib/input/entries.js';
-import { parse as readRis, parseMixed as risToCsl } from '@citation-js/plugin-ris/lib/ris.js';
-import { fold } from '../../domain/text/fold.ts';
 import { isLoose, type Reference, referenceOfCsl } from './reference.ts';
 
 /** Files that hold sources: CSL-JSON, BibTeX (and BibLaTeX), RIS. */
 export const REFERENCE_FILE = /(?:^|\/)bibliography\.json$|\.(?:bib|ris)$/i;
 
-/** The sources of one file; entries that cannot be read are passed over, the others stay. */
-export function readReferences(path: string, text: string): readonly Reference[] {
-  const ending = /\.[a-z]+$/i.exec(path)?.[0].toLowerCase();
-  if (ending === '.bib') return bibtexItems(text).flatMap(single);
-  return ending === '.ris' ? risItems(text).flatMap(single) : jsonItems(text).flatMap(single);
+/** Those of them that are not JSON: their readers are large, so they are loaded for a notebook that holds such a file. */
+export const FOREIGN_FILE = /\.(?:bib|ris)$/i;
+
+/** What reads the files that are not JSON. */
+export interface ForeignReaders {
+  bibtexItems(text: string): readonly unknown[];
+  risItems(text: string): readonly unknown[];
+}
+
+/**
+ * The sources of one file; entries that cannot be read are passed over, the others stay.
+ *
+ * @param foreign without it BibTeX and RIS give nothing.
+ */
+export function readReferences(path: string, text: string, foreign?: ForeignReaders): readonly Reference[] {
+  const ending = FOREIGN_FILE.exec(path)?.[0].toLowerCase();
+  const items = ending === undefined ? jsonItems(text) : ending === '.bib' ? foreign?.bibtexItems(text) : foreign?.risItems(text);
+  return (items ?? []).flatMap(single);
 }
 
 const single = (item: unknown): readonly Reference[] => {
@@ -27,50 +36,3 @@ function jsonItems(text: string): readonly unknown[] {
     return [];
   }
 }
-
-/** The whole file at once; where that fails, entry by entry, each with the file's abbreviations before it. */
-function bibtexItems(text: string): readonly unknown[] {
-  const whole = tryBibtex(text);
-  if (whole) return whole;
-  const chunks = text.split(/^(?=[ \t]*@)/m);
-  const isString = (chunk: string) => /^\s*@string\b/i.test(chunk);
-  const strings = chunks.filter((chunk) => isString(chunk) && tryBibtex(chunk)).join('\n');
-  return chunks.filter((chunk) => !isString(chunk)).flatMap((chunk) => tryBibtex(`${strings}\n${chunk}`) ?? []);
-}
-
-function tryBibtex(text: string): readonly unknown[] | undefined {
-  try {
-    return bibtexToCsl(readBibtex(text));
-  } catch {
-    return undefined;
-  }
-}
-
-/** RIS need not name its entries; one without `ID` is called by its first author and year, as `shannon-1948`. */
-function risItems(text: string): readonly unknown[] {
-  let entries: readonly unknown[];
-  try {
-    entries = readRis(fromFirstEntry(text));
-  } catch {
-    return [];
-  }
-  return entries.flatMap((entry) => {
-    try {
-      const item = risToCsl(entry);
-      if (!isLoose(item)) return [];
-      const given = isLoose(entry) && typeof entry['ID'] === 'string' ? entry['ID'].trim() : '';
-      if (given !== '') return [{ ...item, id: given }];
-      const named = referenceOfCsl({ ...item, id: '-' });
-      const family = fold(named?.authors[0]?.family ?? '').replaceAll(' ', '-');
-      return family !== '' && named?.year ? [{ ...item, id: `${family}-${named.year}` }] : [];
-    } catch {
-      return [];
-    }
-  });
-}
-
-/** What stands before the first entry is no RIS; a line of it that looks like a tag would stop the reading. */
-const fromFirstEntry = (text: string): string => {
-  const start = /^[ \t\uFEFF]*TY {2}-/m.exec(text);
-  return start ? text.slice(start.index).replaceAll('\uFEFF', '') : '';
-};

@@ -1,5 +1,5 @@
 import { bodyOf, type MarkdownNode, walkMarkdown } from '../../domain/note/markdown.ts';
-import { resolveLink } from '../../domain/note/markdown-links.ts';
+import { resolveLink } from '../../domain/note/resolve-link.ts';
 import type { Note } from '../../domain/note/note.ts';
 import { webAddress } from '../bibliography.ts';
 

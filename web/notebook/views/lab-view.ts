@@ -28,6 +28,7 @@ import {
   weakSentence,
 } from '../words/lab-words.ts';
 import { standingWords, verdictWords } from '../words/verdict-words.ts';
+import { type DraftNote, labNote } from '../lab-note.ts';
 import { mordantLines } from './lab-mordants.ts';
 
 /** A dye of an explanation. */
@@ -252,6 +253,12 @@ function testsOf(base: EvidenceBase, groups: readonly Group[], { answer, context
     else if (!known.from.includes(b)) known.from.push(b);
   }
   return [...tests.values()].slice(0, MOST_TESTS).map(({ test, from }) => testSentence(base, test, from));
+}
+
+/** The report as a textile note, with the dyes its reader takes it for; undefined when it cannot be understood. */
+export function labDraft(notebook: Notebook, typed: TypedLab, dyes: readonly string[]): DraftNote | undefined {
+  const view = labView(notebook, typed);
+  return 'lab' in view ? labNote(notebook.base, typed, view.lab, dyes) : undefined;
 }
 
 function remarksOf(base: EvidenceBase, typed: TypedLab, { answer }: LabReply, placed: boolean): readonly string[] {

@@ -1,6 +1,7 @@
 import type { EvidenceBase } from '../../domain/claim/evidence-base.ts';
 import { bodyOf } from '../../domain/note/markdown.ts';
-import { relativeLinks, resolveLink } from '../../domain/note/markdown-links.ts';
+import { relativeLinks } from '../../domain/note/markdown-links.ts';
+import { resolveLink } from '../../domain/note/resolve-link.ts';
 import { NOTE_KINDS, type Note, type NoteKind, type Ref } from '../../domain/note/note.ts';
 import { fold } from '../../domain/text/fold.ts';
 import { namesOf } from '../../domain/claim/name-index.ts';

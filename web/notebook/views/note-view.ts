@@ -2,6 +2,7 @@ import { evidenceClassOf } from '../../domain/claim/evidence-class.ts';
 import type { Claim } from '../../domain/claim/claim.ts';
 import type { Citation, Note, NoteKind } from '../../domain/note/note.ts';
 import { type BibliographyEntry, shortEntry } from '../bibliography.ts';
+import { noteFindings } from '../check-notebook.ts';
 import type { Notebook } from '../notebook.ts';
 import { sourceText, titleOf } from '../words/claim-line.ts';
 import { checkedWords, kindWords } from '../words/kind-words.ts';
@@ -99,7 +100,7 @@ export function noteView(notebook: Notebook, id: string): NoteView | undefined {
     reviewBy: say.date(note.reviewBy),
     invented: note.invented,
     readOnly: notebook.isReadOnly(note.file),
-    problems: problemViews(note.source, notebook.checkFile(note.file)),
+    problems: problemViews(note.source, noteFindings(notebook, note.file)),
     linksTo: linkedFrom(base, note)
       .map((linked) => base.note(linked))
       .filter((linked) => linked !== undefined)
