@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { deleteNote, saveNote } from '../../web/app/writing.ts';
+import { deleteNote, saveNote, saveNotes } from '../../web/app/writing.ts';
 import { aKeptNotebook } from '../helpers/a-kept-notebook.ts';
 import { aNote } from '../helpers/a-notebook.ts';
 
@@ -54,6 +54,32 @@ describe('saveNote', () => {
     const { keeper } = await aKeptNotebook(files);
     await deleteNote(keeper, PATH, RED);
     expect(await saveNote(keeper, { path: PATH, text: 'x', basedOn: RED })).toEqual({ is: 'conflict' });
+  });
+});
+
+describe('saveNotes', () => {
+  const notes = [
+    { path: 'a.md', text: 'one' },
+    { path: 'b.md', text: 'two' },
+  ];
+
+  test('writes all of them, or none where one is there already', async () => {
+    const { keeper, textOf } = await aKeptNotebook(files);
+    expect(await saveNotes(keeper, [...notes, { path: PATH, text: 'x' }])).toEqual({ is: 'taken' });
+    expect(await textOf('a.md')).toBeUndefined();
+    expect(await saveNotes(keeper, notes)).toEqual({ is: 'saved' });
+    expect([await textOf('a.md'), await textOf('b.md'), await textOf(PATH)]).toEqual(['one', 'two', RED]);
+  });
+
+  test('takes them back as they were written, and none where one was changed since', async () => {
+    const { keeper, textOf } = await aKeptNotebook(files);
+    await saveNotes(keeper, notes);
+    await saveNote(keeper, { path: 'b.md', text: 'mine', basedOn: 'two' });
+    expect(await saveNotes(keeper, [], notes)).toEqual({ is: 'conflict' });
+    expect([await textOf('a.md'), await textOf('b.md')]).toEqual(['one', 'mine']);
+    await saveNote(keeper, { path: 'b.md', text: 'two', basedOn: 'mine' });
+    expect(await saveNotes(keeper, [], notes)).toEqual({ is: 'saved' });
+    expect([await textOf('a.md'), await textOf('b.md'), await textOf(PATH)]).toEqual([undefined, undefined, RED]);
   });
 });
 

@@ -22,6 +22,7 @@ export function answerWriting(target: EventTarget, keeper: NoteKeeper): () => vo
   const on = <Name extends keyof GlobalEventHandlersEventMap>(name: Name, answer: (event: GlobalEventHandlersEventMap[Name]) => void) =>
     target.addEventListener(name, (event) => answer(event as GlobalEventHandlersEventMap[Name]), { signal });
   on('tg-note-save-request', (event) => event.respondWith(saveNote(keeper, event.detail)));
+  on('tg-notes-save-request', (event) => event.respondWith(saveNotes(keeper, event.detail.notes, event.detail.takenBack)));
   on('tg-note-delete-request', (event) => event.respondWith(deleteNote(keeper, event.detail.path, event.detail.basedOn)));
   on('tg-note-history-request', (event) => event.respondWith(earlierNotes(keeper, event.detail.path)));
   on('tg-note-earlier-request', (event) => event.respondWith(earlierText(keeper, event.detail.path, event.detail.version)));
@@ -45,6 +46,24 @@ export async function saveNote(
   const version = stored?.version === undefined ? {} : { basedOn: stored.version };
   const result = await keeper.write([{ path, bytes: encoder.encode(text), ...version }, ...others]);
   return outcomeOf(result, path, basedOn === undefined);
+}
+
+/** Saves new notes, and takes back others as they were written, all or none; what is there already is never overwritten. */
+export async function saveNotes(
+  keeper: NoteKeeper,
+  notes: readonly NoteToSave[],
+  takenBack: readonly NoteToSave[] = [],
+): Promise<SaveOutcome> {
+  const held = await Promise.all(notes.map(({ path }) => keeper.read(path)));
+  if (held.some((one) => one !== undefined)) return { is: 'taken' };
+  const there = await Promise.all(takenBack.map(async (note) => ({ note, stored: await keeper.read(note.path) })));
+  const kept = there.filter(({ stored }) => stored !== undefined);
+  if (kept.some(({ note, stored }) => stored && decodeNote(stored.bytes).value.text !== note.text)) return { is: 'conflict' };
+  const removals = kept.flatMap(({ note: { path }, stored }) =>
+    stored?.version === undefined ? [] : [{ path, removed: true as const, basedOn: stored.version }],
+  );
+  const result = await keeper.write([...notes.map(({ path, text }) => ({ path, bytes: encoder.encode(text) })), ...removals]);
+  return outcomeOf(result, '', notes.length > 0);
 }
 
 /** Deletes a note as its writer saw it. */

@@ -236,6 +236,10 @@ export class TgApp extends LitElement {
           void import('../remarks/tg-remarks-in.ts');
           return html`<tg-sharing .sharing=${this.sharing}><tg-remarks-in slot="more"></tg-remarks-in></tg-sharing>`;
         }
+        if (id === 'data' && settings['write'] === undefined && settings['versions'] === undefined && settings['note'] === undefined) {
+          void import('../data/tg-data.ts');
+          return html`<tg-data .engine=${this.engine} .version=${this.version} ?read-only=${this.reviewing}></tg-data>`;
+        }
         return html`<tg-notebook
           .engine=${this.engine}
           .note=${id}
@@ -245,6 +249,7 @@ export class TgApp extends LitElement {
         >
           <div slot="ways-in">
             ${this.reviewing ? nothing : html`<p><a href="#/notebook?share=1">Link a folder, share the notebook</a></p>`}
+            <p><a href="#/notebook/data">Data in and out: CSV, GeoJSON, JSON-LD</a></p>
             ${this.#beginning()}
             <tg-read-in></tg-read-in>
             ${

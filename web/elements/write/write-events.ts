@@ -26,6 +26,17 @@ export class NoteSaveRequestEvent extends RequestEvent<NoteToSave, SaveOutcome> 
   }
 }
 
+/** The writer wants many new notes saved together, or such notes, as they were written, taken back: all or none. */
+export class NotesSaveRequestEvent extends RequestEvent<
+  { readonly notes: readonly NoteToSave[]; readonly takenBack: readonly NoteToSave[] },
+  SaveOutcome
+> {
+  static readonly type = 'tg-notes-save-request';
+  constructor(notes: readonly NoteToSave[], takenBack: readonly NoteToSave[] = []) {
+    super(NotesSaveRequestEvent.type, { notes, takenBack });
+  }
+}
+
 /** The writer wants a note deleted; `basedOn` is the text they saw. */
 export class NoteDeleteRequestEvent extends RequestEvent<{ readonly path: string; readonly basedOn: string }, SaveOutcome> {
   static readonly type = 'tg-note-delete-request';
@@ -65,6 +76,7 @@ declare global {
   interface GlobalEventHandlersEventMap {
     'tg-draft-edit': DraftEditEvent;
     'tg-note-save-request': NoteSaveRequestEvent;
+    'tg-notes-save-request': NotesSaveRequestEvent;
     'tg-note-delete-request': NoteDeleteRequestEvent;
     'tg-note-history-request': NoteHistoryRequestEvent;
     'tg-note-earlier-request': NoteEarlierRequestEvent;
