@@ -4,7 +4,18 @@ import type { TypedQuestion } from './pose-question.ts';
 import { PALETTE_GROUPINGS, type TypedPalette } from './typed-palette.ts';
 
 /** The views of the notebook, by the word in their address. */
-export const VIEWS = ['ask', 'dyestuffs', 'palette', 'who-had-what', 'recipes', 'pot', 'on-show', 'notebook'] as const;
+export const VIEWS = [
+  'ask',
+  'dyestuffs',
+  'palette',
+  'who-had-what',
+  'recipes',
+  'pot',
+  'dye-day',
+  'samples',
+  'on-show',
+  'notebook',
+] as const;
 export type View = (typeof VIEWS)[number];
 
 /** Where a reader is: a view, what it is about, and its settings. Everything a view shows follows from this and the notes. */

@@ -1,4 +1,6 @@
 import type { RecipeEntry, RecipeView } from './views/recipe-view.ts';
+import type { TypedDyeDay } from './dye-day-address.ts';
+import type { DyeDayView } from './views/dye-day-view.ts';
 import type { CaptionDraft } from './words/draft-caption.ts';
 import type { DisplayEdit, DisplayEdited, TypedCaption } from './display-edit.ts';
 import type { CaptionDeskView } from './views/caption-desk-view.ts';
@@ -75,6 +77,8 @@ export interface Engine {
   recipes(): Promise<readonly RecipeEntry[]>;
   /** One recipe worked out for a mass of fibre in grams; undefined when there is none of that id. */
   recipe(id: string, fibreGrams: number): Promise<RecipeView | undefined>;
+  /** A day at the pots, planned. */
+  dyeDay(day: TypedDyeDay): Promise<DyeDayView>;
   dyestuffs(): Promise<readonly DyestuffEntry[]>;
   /** Everything on one dyestuff; undefined when there is none of that id. */
   dyestuff(id: string): Promise<DyestuffView | undefined>;
@@ -156,6 +160,7 @@ export const ENGINE_METHODS = Object.keys({
   keptPalette: true,
   recipes: true,
   recipe: true,
+  dyeDay: true,
   dyestuffs: true,
   dyestuff: true,
   namings: true,

@@ -1,4 +1,6 @@
 import type { RecipeEntry, RecipeView } from './views/recipe-view.ts';
+import type { TypedDyeDay } from './dye-day-address.ts';
+import type { DyeDayView } from './views/dye-day-view.ts';
 import type { CaptionDraft } from './words/draft-caption.ts';
 import type { DisplayEdit, DisplayEdited, TypedCaption } from './display-edit.ts';
 import type { CaptionDeskView } from './views/caption-desk-view.ts';
@@ -134,6 +136,10 @@ export class LocalEngine implements Engine {
 
   recipe(id: string, fibreGrams: number): Promise<RecipeView | undefined> {
     return this.#ask(import('./views/recipe-view.ts'), ({ recipeView }, notebook) => recipeView(notebook, id, fibreGrams));
+  }
+
+  dyeDay(day: TypedDyeDay): Promise<DyeDayView> {
+    return this.#ask(import('./views/dye-day-view.ts'), ({ dyeDayView }, notebook) => dyeDayView(notebook, day));
   }
 
   dyestuffs(): Promise<readonly DyestuffEntry[]> {

@@ -38,6 +38,7 @@ const STANDING: readonly (readonly [View, string])[] = [
   ['palette', 'Palette'],
   ['who-had-what', 'Who had what'],
   ['recipes', 'Recipes'],
+  ['pot', 'Pot'],
   ['on-show', 'On show'],
   ['notebook', 'Notebook'],
 ];
@@ -61,6 +62,9 @@ const LATER: Partial<Record<View, () => Promise<unknown>>> = {
       import('../begin/tg-begin.ts'),
     ]),
   recipes: () => import('../recipe/tg-recipes.ts'),
+  pot: () => import('../pot/tg-pot.ts'),
+  'dye-day': () => import('../pot/tg-pot.ts'),
+  samples: () => import('../pot/tg-pot.ts'),
   'on-show': () => import('../on-show/tg-on-show.ts'),
   'who-had-what': () => import('../who-had-what/tg-who-had-what.ts'),
 };
@@ -134,7 +138,7 @@ export class TgApp extends LitElement {
             ${STANDING.map(
               ([view, title]) =>
                 html`<li>
-                  <a href=${`#/${view}`} aria-current=${this.address.view === view ? 'page' : 'false'}>${title}</a>
+                  <a href=${`#/${view}`} aria-current=${headed(this.address.view) === view ? 'page' : 'false'}>${title}</a>
                 </li>`,
             )}
           </ul>
@@ -262,6 +266,10 @@ export class TgApp extends LitElement {
         </tg-notebook>`;
       case 'recipes':
         return html`<tg-recipes .engine=${this.engine} .recipe=${id} .version=${this.version}></tg-recipes>`;
+      case 'pot':
+      case 'dye-day':
+      case 'samples':
+        return html`<tg-pot .engine=${this.engine} .view=${view} .about=${id} .settings=${settings} .version=${this.version}></tg-pot>`;
       case 'on-show':
         return html`<tg-on-show
           .engine=${this.engine}
@@ -358,6 +366,9 @@ export class TgApp extends LitElement {
     this.#dragging = !settled;
   }
 }
+
+/** The view whose heading stands for this one: what belongs to the pot has none of its own. */
+const headed = (view: View): View => (view === 'dye-day' || view === 'samples' ? 'pot' : view);
 
 /** "25 November 2026": a sheet of paper outlives the notebook it was printed from. */
 const today = (): string => new Date().toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' });

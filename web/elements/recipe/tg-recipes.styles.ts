@@ -62,6 +62,11 @@ export const styles = css`
     margin-block: var(--tg-space-4);
     font: var(--tg-type-base) / 1.4 var(--tg-font-label);
   }
+  .on {
+    display: inline-flex;
+    align-items: center;
+    min-block-size: var(--tg-touch);
+  }
   input {
     font: inherit;
     color: inherit;

@@ -78,6 +78,7 @@ export class TgRecipes extends LitElement {
           <input type="number" min="1" max="100000" step="1" .value=${String(this.grams)} @change=${this.#weigh} />
         </label>
         <button type="button" @click=${() => globalThis.print()}>Print this recipe (key P)</button>
+        <a class="on" href=${`#/dye-day?recipes=${encodeURIComponent(view.id)}&grams=${this.grams}`}>Plan a dye day with it</a>
       </div>
       <p>For ${view.fibreGrams} g of fibre. ${view.liquor === '' ? '' : `${view.liquor}.`}</p>
       <section part="ingredients">

@@ -1,4 +1,5 @@
-import type { PlanProblem } from '../../domain/pot/dye-day.ts';
+import type { PlannedBath, PlanProblem } from '../../domain/pot/dye-day.ts';
+import type { NextBath } from '../../domain/pot/exhaust.ts';
 import type { GatherRule, GatheringList } from '../../domain/pot/gathering-list.ts';
 import type { MinuteRange, StageKind } from '../../domain/pot/recipe-stages.ts';
 
@@ -55,3 +56,65 @@ export function minutesText({ from, to }: MinuteRange): string {
   const value = (minutes: number) => String(Number((minutes / unit).toFixed(1)));
   return from === to ? `${value(from)} ${name}` : `${value(from)}–${value(to)} ${name}`;
 }
+
+/** Months by name, January first. */
+export const MONTHS = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+] as const;
+
+/** "Mordant bath: alum"; `name` gives a material its name. */
+export function bathTitle(
+  { kind, materials, exhausts }: Pick<PlannedBath, 'kind' | 'materials' | 'exhausts'>,
+  name: (id: string) => string,
+): string {
+  const words = stageWords[kind];
+  const what = materials.map(name).join(', ');
+  const title = exhausts === undefined ? words : `rest of ${words} ${exhausts}`;
+  return `${title.charAt(0).toUpperCase()}${title.slice(1)}${what === '' ? '' : `: ${what}`}`;
+}
+
+/** "in a pot of 10 L or more". */
+export const potText = (ml: number): string => `in a pot of ${ml < 1000 ? `${Math.ceil(ml)} ml` : `${Math.ceil(ml / 100) / 10} L`} or more`;
+
+/** What is left for a bath that finishes another. */
+export const leftText = (full: number, left: NextBath | undefined): string =>
+  left?.is === 'reckoned'
+    ? `Dyed in what is left of bath ${full}: ${percentText(left.from, left.to)} of this fibre’s weight at most (${left.sum}).`
+    : `Dyed in what is left of bath ${full}. How much that is nobody knows unless what was taken up was measured: it is a second bath, paler or another hue.`;
+
+const percentText = (from: number, to: number): string => {
+  const [a, b] = [from, to].map((value) => String(Number(value.toPrecision(3))));
+  return a === b ? `${a} %` : `${a}–${b} %`;
+};
+
+/** "09:00 to 10:30", with the latest end where the recipe leaves it open. */
+export function clockText(start: string, begins: MinuteRange, ends: MinuteRange): string {
+  const at = (minutes: number) => clockAfter(start, minutes);
+  const latest = ends.to > ends.from ? `, or ${at(begins.to)} to ${at(ends.to)} where everything takes longest` : '';
+  return `${at(begins.from)} to ${at(ends.from)}${latest}`;
+}
+
+/** A time of day so many minutes later; "+ 1 day" past midnight. */
+function clockAfter(start: string, minutes: number): string {
+  const [hours = 0, rest = 0] = start.split(':').map(Number);
+  const total = hours * 60 + rest + Math.round(minutes);
+  const days = Math.floor(total / 1440);
+  const two = (value: number) => String(value).padStart(2, '0');
+  const clock = `${two(Math.floor(total / 60) % 24)}:${two(total % 60)}`;
+  return days === 0 ? clock : `${clock} + ${days} ${days === 1 ? 'day' : 'days'}`;
+}
+
+/** Said beside the timeline. */
+export const TIMELINE_SAYS =
+  'One pair of hands, one bath after the other; heating up and cooling down take time that no recipe states. Two pots at once shorten it.';
