@@ -138,8 +138,9 @@ export class LocalEngine implements Engine {
     return this.#ask(import('./views/recipe-view.ts'), ({ recipeView }, notebook) => recipeView(notebook, id, fibreGrams));
   }
 
-  dyeDay(day: TypedDyeDay): Promise<DyeDayView> {
-    return this.#ask(import('./views/dye-day-view.ts'), ({ dyeDayView }, notebook) => dyeDayView(notebook, day));
+import type { RecipeEntry, RecipeView } from './views/recipe-view.ts';
+import type { TypedDyeDay } from './dye-day-address.ts';
+import type { DyeDayView } from './views/dye-day-view.ts';
   }
 
   dyestuffs(): Promise<readonly DyestuffEntry[]> {
