@@ -138,9 +138,8 @@ export class LocalEngine implements Engine {
     return this.#ask(import('./views/recipe-view.ts'), ({ recipeView }, notebook) => recipeView(notebook, id, fibreGrams));
   }
 
-import type { RecipeEntry, RecipeView } from './views/recipe-view.ts';
-import type { TypedDyeDay } from './dye-day-address.ts';
-import type { DyeDayView } from './views/dye-day-view.ts';
+  dyeDay(day: TypedDyeDay): Promise<DyeDayView> {
+    return this.#ask(import('./views/dye-day-view.ts'), ({ dyeDayView }, notebook) => dyeDayView(notebook, day));
   }
 
   dyestuffs(): Promise<readonly DyestuffEntry[]> {
