@@ -22,6 +22,7 @@ const aClaim = (n: number): ClaimLine => ({
 });
 const aCloth = (n: number): ClothView => ({
   id: `cloth-${n}`,
+  look: `cloth-${n}`,
   title: `Cloth ${n}`,
   hex: '#803030',
   inScreenGamut: true,

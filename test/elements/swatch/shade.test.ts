@@ -21,6 +21,21 @@ describe('shade', () => {
     );
   });
 
+  test('the same in Display P3, whose transfer function is that of sRGB', () => {
+    const channel = fc.integer({ min: 0, max: 1000 }).map((n) => n / 1000);
+    fc.assert(
+      fc.property(channel, channel, channel, fc.double({ min: 0.02, max: 0.3, noNaN: true }), (r, g, b, k) => {
+        const wide = `color(display-p3 ${r} ${g} ${b})`;
+        const middle = linearOf(wide) ?? [NaN, NaN, NaN];
+        const [lit, dim] = [shade(wide, k), shade(wide, -k)];
+        expect(lit).toMatch(/^color\(display-p3 /);
+        // A step of the four decimals is at most 0.0003 in linear light.
+        for (const i of [0, 1, 2] as const)
+          expect(Math.abs(((linearOf(lit)?.[i] ?? NaN) + (linearOf(dim)?.[i] ?? NaN)) / 2 - middle[i])).toBeLessThan(0.0003);
+      }),
+    );
+  });
+
   test('a middling colour really gets lighter and darker', () => {
     expect(linearOf(shade('#a63d2b', 0.1))?.[0]).toBeGreaterThan(linearOf('#a63d2b')?.[0] ?? 1);
     expect(linearOf(shade('#a63d2b', -0.1))?.[0]).toBeLessThan(linearOf('#a63d2b')?.[0] ?? 0);

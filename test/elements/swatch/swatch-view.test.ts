@@ -7,6 +7,7 @@ import { swatchView, tilePlaces, type SwatchInput } from '../../../web/elements/
 
 const cloth = (given: Partial<SwatchInput> = {}): SwatchInput => ({
   hex: '#a63d2b',
+  wide: '',
   fibre: 'wool',
   classes: 0,
   predicted: false,
@@ -24,6 +25,15 @@ describe('swatchView', () => {
   test('the same cloth is always drawn the same, another id another', () => {
     expect(swatchView(cloth())).toEqual(swatchView(cloth()));
     expect(swatchView(cloth()).outline).not.toBe(swatchView(cloth({ seed: 'madder-4' })).outline);
+  });
+
+  test('on a wide screen every thread is drawn in its space, and only an ordinary one is said to be duller', () => {
+    const wide = 'color(display-p3 0.62 0.1 0.21)';
+    const drawn = swatchView(cloth({ wide, outOfGamut: true }));
+    expect(drawn.fill).toBe(wide);
+    expect(drawn.tiles.flatMap(({ paths }) => paths).every(({ fill }) => fill.startsWith('color(display-p3 '))).toBe(true);
+    expect(drawn.remarks).toEqual(['ordinary screens show it duller']);
+    expect(swatchView(cloth({ outOfGamut: true })).remarks).toEqual(['screen shows it duller']);
   });
 
   test('every verdict has a hem of its own, and no verdict has none', () => {

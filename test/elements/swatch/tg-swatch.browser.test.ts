@@ -39,6 +39,32 @@ async function meanOnScreen(swatch: TgSwatch): Promise<string> {
   return `color(srgb-linear ${sums.map((sum) => sum / (data.length / 4)).join(' ')})`;
 }
 
+/** The same out of the drawing itself, painted onto a canvas of Display P3: the test's own screen is an ordinary one. */
+async function meanInWideLight(swatch: TgSwatch): Promise<string> {
+  const drawing = swatch.shadowRoot?.querySelector('svg')?.cloneNode(true) as SVGSVGElement;
+  // Edge, shadow and tag take their look from a sheet that does not go with the drawing.
+  drawing.querySelectorAll('[class]').forEach((one) => one.remove());
+  const scale = 4;
+  drawing.setAttribute('xmlns', 'http://www.w3.org/2000/svg');
+  drawing.setAttribute('width', String(BOX.width * scale));
+  drawing.setAttribute('height', String(BOX.height * scale));
+  const image = new Image();
+  image.src = `data:image/svg+xml,${encodeURIComponent(new XMLSerializer().serializeToString(drawing))}`;
+  await image.decode();
+  const canvas = new OffscreenCanvas(BOX.width * scale, BOX.height * scale);
+  const pen = canvas.getContext('2d', { colorSpace: 'display-p3' });
+  pen?.drawImage(image, 0, 0);
+  const [x, y, w, h] = [10, 16, 74, 100].map((n) => n * scale) as [number, number, number, number];
+  const data = pen?.getImageData(x, y, w, h, { colorSpace: 'display-p3' }).data ?? new Uint8ClampedArray();
+  const sums = [0, 0, 0];
+  for (let i = 0; i < data.length; i += 4)
+    linearOf(`color(display-p3 ${[0, 1, 2].map((c) => (data[i + c] ?? 0) / 255).join(' ')})`)?.forEach(
+      (v, c) => (sums[c] = (sums[c] ?? 0) + v),
+    );
+  const encode = (v: number) => (v <= 0.0031308 ? v * 12.92 : 1.055 * v ** (1 / 2.4) - 0.055);
+  return `color(display-p3 ${sums.map((sum) => encode(sum / (data.length / 4))).join(' ')})`;
+}
+
 const difference = (one: string, other: string): number => {
   const [a, b] = [cssToLab2(one), cssToLab2(other)];
   return a && b ? ciede2000([a[0], a[1], a[2]], [b[0], b[1], b[2]]) : NaN;
@@ -76,6 +102,23 @@ describe('tg-swatch', () => {
     swatch.hex = '#24415f';
     await swatch.updateComplete;
     expect(difference(await meanOnScreen(swatch), '#24415f')).toBeLessThan(1);
+  });
+
+  test('a wide colour is drawn woven where the screen is wide, and its mean in Display P3 is the given one within ΔE00 1', async () => {
+    const real = globalThis.matchMedia;
+    globalThis.matchMedia = (query) =>
+      query === '(color-gamut: p3)' ? (Object.assign(new EventTarget(), { ...real(query), matches: true }) as MediaQueryList) : real(query);
+    try {
+      for (const fibre of fibres) {
+        const wide = 'color(display-p3 0.72 0.12 0.2)';
+        const swatch = await aSwatch({ hex: '#c80033', wide, fibre, outOfGamut: true });
+        const mean = await meanInWideLight(swatch);
+        expect(difference(mean, wide), fibre).toBeLessThan(1);
+        swatch.remove();
+      }
+    } finally {
+      globalThis.matchMedia = real;
+    }
   });
 
   test('predicted: the middle keeps the colour, and the word is said', async () => {

@@ -10,21 +10,28 @@ import { reconstructFromLab } from './reconstruct.ts';
 import { labToScreen } from './screen.ts';
 import type { Spectrum } from './spectrum.ts';
 import { whitePoint } from './spectrum-to-xyz.ts';
+import { labToWideScreen } from './wide-screen.ts';
 import { spectrumToLab10, spectrumToLab2, xyzToLab } from './xyz-lab.ts';
 
 /** Where a colour comes from: how far it may be trusted follows from it. */
 export type ColourOrigin = 'spectrum' | 'lab' | 'photo-with-chart' | 'photo' | 'eye' | 'predicted';
 
-/** The one colour value that everything else uses. */
-export interface SwatchColour {
+/** A colour as screens show it. */
+export interface OnScreen {
+  /** `#rrggbb`, brought inside an ordinary screen's gamut. */
+  readonly hex: string;
+  /** False where `hex` is only the nearest colour the screen can show. */
+  readonly inScreenGamut: boolean;
+  /** Where it lies outside an ordinary screen's gamut: CSS `color()` for a wide one. */
+  readonly wide?: string;
+}
+
+/** The one colour value that everything else uses; `hex` and `wide` are of `lab2`. */
+export interface SwatchColour extends OnScreen {
   /** For cloth: compare and judge with this. */
   readonly lab10: Lab10;
   /** For the screen: sort and draw with this. */
   readonly lab2: Lab2;
-  /** `#rrggbb` of `lab2`, brought inside the screen's gamut. */
-  readonly hex: string;
-  /** False where `hex` is only the nearest colour the screen can show. */
-  readonly inScreenGamut: boolean;
   /** Measured, or the smoothest curve that gives the stated colour. */
   readonly spectrum: Spectrum;
   /** How the spectrum was got; `nearest` means no surface can have the stated colour. */
@@ -52,9 +59,8 @@ export function swatchFromSpectrum(
   stated: StatedConditions = {},
 ): SwatchColour {
   const lab2 = spectrumToLab2(spectrum);
-  const { hex, inGamut } = labToScreen(lab2);
   const spectrumIs = origin === 'spectrum' ? 'measured' : 'predicted';
-  return { lab10: spectrumToLab10(spectrum), lab2, hex, inScreenGamut: inGamut, spectrum, spectrumIs, origin, stated };
+  return { lab10: spectrumToLab10(spectrum), lab2, ...onScreens(lab2), spectrum, spectrumIs, origin, stated };
 }
 
 /**
@@ -75,8 +81,20 @@ export function swatchFromLab(
   const isD65 = conditions.illuminant === 'D65';
   const lab10 = isD65 && conditions.observer === 10 ? asLab10(lab) : spectrumToLab10(spectrum);
   const lab2 = isD65 && conditions.observer === 2 ? asLab2(lab) : spectrumToLab2(spectrum);
+  return ok({ lab10, lab2, ...onScreens(lab2), spectrum, spectrumIs: exact ? 'reconstructed' : 'nearest', origin, stated });
+}
+
+/** Of a colour, what a screen needs. */
+export const onScreen = ({ hex, inScreenGamut, wide }: OnScreen): OnScreen => ({
+  hex,
+  inScreenGamut,
+  ...(wide === undefined ? {} : { wide }),
+});
+
+/** What an ordinary screen shows of it, and a wide one where that is more. */
+function onScreens(lab2: Lab2): OnScreen {
   const { hex, inGamut } = labToScreen(lab2);
-  return ok({ lab10, lab2, hex, inScreenGamut: inGamut, spectrum, spectrumIs: exact ? 'reconstructed' : 'nearest', origin, stated });
+  return { hex, inScreenGamut: inGamut, ...(inGamut ? {} : { wide: labToWideScreen(lab2).css }) };
 }
 
 /**

@@ -2,6 +2,8 @@ import type { EvidenceBase } from '../claim/evidence-base.ts';
 import { deltaE00 } from '../colour/delta-e.ts';
 import { overDye } from '../colour/kubelka-munk.ts';
 import type { PredictedPair } from '../colour/spread.ts';
+import type { Spectrum } from '../colour/spectrum.ts';
+import type { SwatchColour } from '../colour/swatch-colour.ts';
 import { spectrumToLab10 } from '../colour/xyz-lab.ts';
 import type { NoteId } from '../note/note.ts';
 import { meanColour, usualSamples } from '../palette/mean-colour.ts';
@@ -17,6 +19,10 @@ export interface DyedOverDye extends PredictedPair {
   readonly fibre: string;
   /** The trials of the single dyes it was foretold from. */
   readonly from: readonly NoteId[];
+  /** What was foretold, as a curve. */
+  readonly spectrum: Spectrum;
+  /** What was made. */
+  readonly colour: SwatchColour;
 }
 
 interface Single {
@@ -59,6 +65,8 @@ export function predictedPairs(base: EvidenceBase, colours: SampleColours): read
             trial: sample.trial,
             fibre,
             from: known.map(({ trial }) => trial),
+            spectrum,
+            colour: sample.colour,
             predicted: spectrumToLab10(spectrum),
             dyed: sample.colour.lab10,
           },

@@ -2,6 +2,7 @@ import { html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { AnswerView } from '../../notebook/views/answer-view.ts';
 import type { ClothView } from '../../notebook/views/cloth-view.ts';
+import { lookAddress } from '../../notebook/looking-address.ts';
 import type { ClaimLine } from '../../notebook/words/claim-line.ts';
 import '../swatch/tg-swatch.ts';
 import { OnPaper } from '../shared/on-paper.ts';
@@ -199,6 +200,7 @@ export class TgAnswer extends LitElement {
   #swatch(cloth: ClothView) {
     return html`<tg-swatch
       .hex=${cloth.hex}
+      .wide=${cloth.wide ?? ''}
       .fibre=${cloth.weave}
       .verdict=${cloth.verdict}
       .classes=${cloth.classes}
@@ -223,10 +225,19 @@ export class TgAnswer extends LitElement {
           }
           · ${cloth.samples}</span
         >
+        ${cloth.orders === undefined ? nothing : html`<span class="small">${cloth.orders}</span>`}
         ${cloth.spread === undefined ? nothing : html`<span class="small">Predicted, ${cloth.spread}</span>`}
         ${cloth.standIns.map((text) => html`<span class="small">${text}</span>`)}
-        ${this.#paper.value ? html`<span class="small">Lab ${cloth.lab} (D65, 10°)</span>` : this.#numbers(cloth)}
+        ${this.#paper.value ? html`<span class="small">Lab ${cloth.lab} (D65, 10°)</span>` : html`${this.#look(cloth)}${this.#numbers(cloth)}`}
       </div>`;
+  }
+
+  #look({ look, title }: ClothView) {
+    const asked = this.answer?.askedLook;
+    const words = asked === undefined ? 'Look at it closely' : 'Lay it beside what was asked';
+    return html`<a class="small" href=${lookAddress(asked === undefined ? [look] : [asked, look])} aria-label=${`${words}: ${title}`}
+      >${words}</a
+    >`;
   }
 
   #numbers(cloth: ClothView) {

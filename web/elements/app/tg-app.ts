@@ -19,6 +19,8 @@ import type { QuestionChangeEvent } from '../ask/question-change-event.ts';
 import '../ask/tg-ask.ts';
 import type { CompareChangeEvent } from '../compare/compare-change-event.ts';
 import type { TableChangeEvent } from '../table/table-change-event.ts';
+import { lookAddress, lookedIds } from '../../notebook/looking-address.ts';
+import type { LookingChangeEvent } from '../looking/looking-change-event.ts';
 import type { ReachChangeEvent } from '../reach-map/reach-change-event.ts';
 import type { ChartChangeEvent } from '../who-had-what/chart-change-event.ts';
 import type { TypedTable } from '../../notebook/views/table-view.ts';
@@ -197,6 +199,15 @@ export class TgApp extends LitElement {
     void LATER[view]?.();
     switch (view) {
       case 'palette':
+        if (settings['look'] !== undefined) {
+          void import('../looking/tg-looking.ts');
+          return html`<tg-looking
+            .engine=${this.engine}
+            .ids=${lookedIds(settings['look'])}
+            .version=${this.version}
+            @tg-looking-change=${this.#looked}
+          ></tg-looking>`;
+        }
         if (id !== undefined)
           return html`<tg-kept-palette .engine=${this.engine} .paletteId=${id} .version=${this.version}></tg-kept-palette>`;
         if (settings['from-when'] !== undefined) {
@@ -339,6 +350,10 @@ export class TgApp extends LitElement {
 
   #compared({ detail: { before, now } }: CompareChangeEvent) {
     this.#goTo(addressOf({ view: 'palette', settings: settingsOfCompared(before, now) }), true);
+  }
+
+  #looked({ detail: { ids } }: LookingChangeEvent) {
+    this.#goTo(lookAddress(ids), true);
   }
 
   #reached({ detail: { reach } }: ReachChangeEvent) {

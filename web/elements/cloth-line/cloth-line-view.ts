@@ -6,6 +6,8 @@ export interface ClothItem {
   readonly name: string;
   /** `#rrggbb`. */
   readonly hex: string;
+  /** The colour for a wide screen, where an ordinary one cannot show it. */
+  readonly wide?: string | undefined;
   readonly fibre: string;
   readonly verdict?: Verdict | undefined;
   /** How the verdict is said beneath the cloth. */

@@ -81,6 +81,7 @@ export class TgClothLine extends LitElement {
             <tg-swatch
               aria-hidden="true"
               .hex=${item.hex}
+              .wide=${item.wide ?? ''}
               .fibre=${item.fibre}
               .verdict=${item.verdict}
               .classes=${item.classes ?? 0}

@@ -1,6 +1,7 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Engine } from '../../notebook/engine.ts';
+import { lookAddress } from '../../notebook/looking-address.ts';
 import type { DyestuffEntry, DyestuffView } from '../../notebook/views/dyestuff-view.ts';
 import type { NamedNoteView } from '../../notebook/views/naming-view.ts';
 import '../availability-chart/tg-availability-chart.ts';
@@ -12,6 +13,8 @@ import { styles } from './tg-dyestuffs.styles.ts';
 
 /** A kind with more notes than this starts closed. Our choice: what one looks over at a glance. */
 const OPEN_AT_MOST = 8;
+/** Cloths laid side by side at once: more nobody can tell apart. Our choice. */
+const MOST_LAID = 6;
 
 /**
  * @summary The dyestuffs of the notebook by any of their names, and everything on one of them.
@@ -172,12 +175,23 @@ export class TgDyestuffs extends LitElement {
     if (cloths.length === 0) return nothing;
     return html`<section>
       <h2>Recipes, and what they gave</h2>
+      <p>
+        <a
+          href=${lookAddress(
+            byRecipe(cloths)
+              .slice(0, MOST_LAID)
+              .map(({ first }) => first.id),
+          )}
+          >Lay them side by side, in daylight, lamp and gallery</a
+        >
+      </p>
       <ul class="cloths">
         ${byRecipe(cloths).map(
           ({ first, count }) =>
             html`<li>
               <tg-swatch
                 .hex=${first.hex}
+                .wide=${first.wide ?? ''}
                 .fibre=${first.weave}
                 .seed=${first.id}
                 .outOfGamut=${!first.inScreenGamut}
@@ -194,10 +208,18 @@ export class TgDyestuffs extends LitElement {
         <summary>Every trial</summary>
         <ul class="cloths">
           ${cloths.map(
-            ({ title, hex, weave, trial, code, inScreenGamut, id }) =>
+            ({ title, hex, wide, weave, trial, code, inScreenGamut, id }) =>
               html`<li>
-                <tg-swatch .hex=${hex} .fibre=${weave} .seed=${id} .outOfGamut=${!inScreenGamut} .label=${title}></tg-swatch>
+                <tg-swatch
+                  .hex=${hex}
+                  .wide=${wide ?? ''}
+                  .fibre=${weave}
+                  .seed=${id}
+                  .outOfGamut=${!inScreenGamut}
+                  .label=${title}
+                ></tg-swatch>
                 <a href=${`#/notebook/${trial}`}>${title}, ${code}</a>
+                <a class="quiet" href=${lookAddress([id])} aria-label=${`Look closely at ${title}, ${code}`}>Look closely</a>
               </li>`,
           )}
         </ul>

@@ -92,9 +92,10 @@ export class TgLooking extends LitElement {
   }
 
   #swatch(cloth: LookedCloth) {
-    const { hex, inScreenGamut } = cloth.lights[this.light];
+    const { hex, inScreenGamut, wide } = cloth.lights[this.light];
     return html`<tg-swatch
       .hex=${hex}
+      .wide=${wide}
       .fibre=${cloth.weave}
       .predicted=${cloth.predicted}
       .outOfGamut=${!inScreenGamut}

@@ -164,9 +164,9 @@ export class TgNote extends LitElement {
     }
   }
 
-  #cloth({ title, hex, inScreenGamut, weave, seed, note, lines }: NoteCloth) {
+  #cloth({ title, hex, wide, inScreenGamut, weave, seed, note, lines }: NoteCloth) {
     return html`<li>
-      <tg-swatch .hex=${hex} .fibre=${weave} .seed=${seed} .outOfGamut=${!inScreenGamut} .label=${title}></tg-swatch>
+      <tg-swatch .hex=${hex} .wide=${wide ?? ''} .fibre=${weave} .seed=${seed} .outOfGamut=${!inScreenGamut} .label=${title}></tg-swatch>
       <div class="beside">
         <strong>${note === undefined ? title : html`<a href=${noteAddress(note)}>${title}</a>`}</strong
         >${lines.map((line) => html`<span>${lineTemplate(line)}</span>`)}

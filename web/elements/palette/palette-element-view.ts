@@ -26,6 +26,7 @@ export function clothItem(cloth: PaletteCloth): ClothItem {
     id: cloth.id,
     name: cloth.title,
     hex: cloth.hex,
+    wide: cloth.wide,
     fibre: cloth.weave,
     verdict: cloth.verdict,
     verdictWord: cloth.verdictWord,

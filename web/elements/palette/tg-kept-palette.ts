@@ -103,6 +103,7 @@ export class TgKeptPalette extends LitElement {
         cloth
           ? html`<tg-swatch
               .hex=${cloth.hex}
+              .wide=${cloth.wide ?? ''}
               .fibre=${cloth.weave}
               .verdict=${cloth.verdict}
               .classes=${cloth.classes}

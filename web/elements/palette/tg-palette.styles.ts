@@ -54,6 +54,32 @@ export const styles = css`
     padding: 0;
     font: 600 var(--tg-type-3) / 1.2 var(--tg-font-reading);
   }
+  .beside {
+    display: flex;
+    flex-wrap: wrap;
+    gap: var(--tg-space-3) var(--tg-space-4);
+    align-items: baseline;
+    margin-block: var(--tg-space-3) 0;
+    font: var(--tg-type-base) / 1.5 var(--tg-font-label);
+  }
+  .beside select {
+    max-inline-size: min(18rem, 100%);
+    min-block-size: var(--tg-touch);
+    font: inherit;
+    color: inherit;
+    background: var(--tg-ground);
+    border: 1px solid var(--tg-edge);
+    border-radius: 2px;
+    padding: var(--tg-space-2) var(--tg-space-3);
+  }
+  .foretold {
+    max-inline-size: var(--tg-measure);
+    margin-block: var(--tg-space-4);
+  }
+  h3 {
+    margin: 0;
+    font: 600 var(--tg-type-2) / 1.25 var(--tg-font-reading);
+  }
   button {
     font: var(--tg-type-base) / 1.3 var(--tg-font-label);
     color: inherit;
@@ -80,7 +106,7 @@ export const styles = css`
     :host {
       font-size: 9pt;
     }
-    button {
+    :is(button, .beside) {
       display: none;
     }
     .line {

@@ -4,7 +4,8 @@ import type { Engine } from '../../notebook/engine.ts';
 import type { AnswerView } from '../../notebook/views/answer-view.ts';
 import type { ChoicesView } from '../../notebook/views/choices-view.ts';
 import type { TypedPalette } from '../../notebook/typed-palette.ts';
-import type { PaletteOrProblems, PaletteView } from '../../notebook/views/palette-view.ts';
+import { lookAddress } from '../../notebook/looking-address.ts';
+import type { PaletteCloth, PaletteOrProblems, PaletteView } from '../../notebook/views/palette-view.ts';
 import '../answer/tg-answer.ts';
 import { problemSentence, threadYear, YEARS } from '../ask/question-view.ts';
 import '../cloth-line/tg-cloth-line.ts';
@@ -43,6 +44,10 @@ export class TgPalette extends LitElement {
   @state() private shown?: PaletteView;
   @state() private taken?: string;
   @state() private behind?: AnswerView;
+  /** The cloth to lay beside the one taken down; the first other one until it is chosen. */
+  @state() private besideId = '';
+  /** The predicted over-dye that was picked. */
+  @state() private foretold?: string;
 
   readonly #finding = new LatestTask<PaletteOrProblems>((result) => {
     this.result = result;
@@ -148,11 +153,35 @@ export class TgPalette extends LitElement {
         Predicted from trials of the single dyes by Kubelka–Munk, either bath first; nobody dyed these yet, so plausible is the best they
         can be. ${sentenceOf(this.shown?.spread)}
       </p>
-      <tg-cloth-line label="Predicted over-dyes" .items=${view.couldBeTried.map(clothItem)}>
+      <tg-cloth-line
+        label="Predicted over-dyes"
+        .items=${view.couldBeTried.map(clothItem)}
+        .taken=${this.foretold}
+        @tg-cloth-pick=${({ detail: { id } }: ClothPickEvent) => (this.foretold = id)}
+      >
         <p slot="empty">No two trials of this notebook foretell another plausible colour here.</p>
       </tg-cloth-line>
+      ${this.#foretold(view)}
       <p><button type="button" @click=${() => this.#change({ tryOverDyes: false })}>Take them off</button></p>
     </section>`;
+  }
+
+  /** A predicted over-dye, with the two recipes it is foretold from. */
+  #foretold({ couldBeTried, spread }: PaletteView) {
+    const cloth = couldBeTried.find(({ id }) => id === this.foretold);
+    if (!cloth?.overDye) return nothing;
+    const { recipes, orders } = cloth.overDye;
+    return html`<div class="foretold" aria-live="polite">
+      <h3>${cloth.title}</h3>
+      <p>${orders}</p>
+      <p>
+        ${recipes.map(({ id, title }, at) => html`${at === 0 ? 'From ' : ' and '}<a href=${`#/recipes/${id}`}>${title}</a>`)}.
+        ${cloth.verdictWord}, ${cloth.lch}, predicted, ${spread}.
+        <a href=${lookAddress([...recipes.map(({ id }) => `${id}|${cloth.id.split('|')[1] ?? ''}`), cloth.id])}
+          >Lay it beside the single dyes</a
+        >
+      </p>
+    </div>`;
   }
 
   #kept() {
@@ -187,11 +216,32 @@ export class TgPalette extends LitElement {
           <h2>${cloth?.title ?? 'No longer on the line'}</h2>
           ${cloth ? html`<p class="quiet">${[cloth.fibre, cloth.dyes, cloth.origin, cloth.lch].filter((part) => part !== '').join(' · ')}</p>` : nothing}
           ${cloth?.recipe === undefined ? nothing : html`<a href=${`#/notebook/${cloth.recipe}`}>The recipe</a>`}
+          ${cloth ? this.#beside(cloth, view) : nothing}
         </div>
         <button type="button" @click=${this.#hangUp}>Hang it up again</button>
       </header>
       ${this.behind ? html`<tg-answer .answer=${this.behind} .clothsTitle=${'Its samples, and how far each lies from their mean'}></tg-answer>` : html`<p role="status">Looking behind it.</p>`}
     </section>`;
+  }
+
+  /** Ways to look at a cloth taken down: alone, or beside another of the line. */
+  #beside({ id }: PaletteCloth, { cloths }: PaletteView) {
+    const others = cloths.filter((one) => one.id !== id);
+    const second = others.find((one) => one.id === this.besideId) ?? others[0];
+    return html`<p><a href=${lookAddress([id])}>Look at it closely</a></p>
+      ${
+        second === undefined
+          ? nothing
+          : html`<p class="beside">
+              <label
+                >Beside
+                <select @change=${(event: Event) => (this.besideId = (event.target as HTMLSelectElement).value)}>
+                  ${others.map(({ id: other, title, fibre }) => html`<option value=${other} ?selected=${other === second.id}>${title}${fibre === '' ? '' : `, ${fibre.toLowerCase()}`}</option>`)}
+                </select>
+              </label>
+              <a href=${lookAddress([id, second.id])}>Lay the two side by side</a>
+            </p>`
+      }`;
   }
 
   #take(event: ClothPickEvent) {

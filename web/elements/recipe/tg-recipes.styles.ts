@@ -117,6 +117,23 @@ export const styles = css`
     gap: var(--tg-space-5) var(--tg-space-4);
     --tg-swatch-size: 5rem;
   }
+  .foretold {
+    display: grid;
+    grid-template-columns: repeat(auto-fill, minmax(min(22rem, 100%), 1fr));
+    gap: var(--tg-space-5);
+    --tg-swatch-size: 5rem;
+  }
+  .foretold li {
+    display: flex;
+    flex-wrap: wrap;
+    gap: var(--tg-space-3);
+    align-items: start;
+  }
+  .foretold li > span {
+    flex: 1 1 8rem;
+    display: grid;
+    font: var(--tg-type-small) / 1.35 var(--tg-font-label);
+  }
   .skeins a {
     display: block;
     font: var(--tg-type-small) / 1.35 var(--tg-font-label);

@@ -15,6 +15,7 @@ const ONE_SKEIN_GRAMS = 100;
  * @csspart ingredients - What is weighed.
  * @csspart steps - What is done, in order.
  * @csspart skeins - What it gave.
+ * @csspart foretold - Of an over-dye: predicted beside made.
  */
 @customElement('tg-recipes')
 export class TgRecipes extends LitElement {
@@ -109,12 +110,18 @@ export class TgRecipes extends LitElement {
           : html`<section part="skeins">
               <h2>What it gave</h2>
               ${view.spread === '' ? nothing : html`<p>${view.spread}</p>`}
+              <p>
+                <a href=${view.look}
+                  >${view.skeins.length === 1 ? 'Look at it closely' : 'Lay them side by side'}, in daylight, lamp and gallery</a
+                >
+              </p>
               <ul class="skeins">
                 ${view.skeins.map(
-                  ({ trial, code, hex, weave, inScreenGamut, text }) =>
+                  ({ trial, code, hex, wide, weave, inScreenGamut, text }) =>
                     html`<li>
                       <tg-swatch
                         .hex=${hex}
+                        .wide=${wide ?? ''}
                         .fibre=${weave}
                         .seed=${code}
                         .outOfGamut=${!inScreenGamut}
@@ -126,7 +133,7 @@ export class TgRecipes extends LitElement {
               </ul>
             </section>`
       }
-      ${view.source === '' ? nothing : html`<p class="quiet">Sources: ${view.source}</p>`}
+      ${this.#foretold(view)} ${view.source === '' ? nothing : html`<p class="quiet">Sources: ${view.source}</p>`}
     `;
   }
 
@@ -149,6 +156,40 @@ export class TgRecipes extends LitElement {
         }
       </div>
     </li>`;
+  }
+
+  /** Where the single dyes were tried too: what they foretell, beside what came out. */
+  #foretold({ foretold }: RecipeView) {
+    if (foretold.length === 0) return nothing;
+    return html`<section part="foretold">
+      <h2>Predicted, beside made</h2>
+      <p class="quiet">Predicted by single-constant Kubelka–Munk from trials of the single dyes on the same fibre.</p>
+      <ul class="foretold">
+        ${foretold.map(
+          ({ trial, weave, predicted, made, text }) =>
+            html`<li>
+              <tg-swatch
+                .hex=${predicted.hex}
+                .wide=${predicted.wide ?? ''}
+                .fibre=${weave}
+                .predicted=${true}
+                .outOfGamut=${!predicted.inScreenGamut}
+                .seed=${trial}
+                .label=${`Predicted for ${trial}`}
+              ></tg-swatch>
+              <tg-swatch
+                .hex=${made.hex}
+                .wide=${made.wide ?? ''}
+                .fibre=${weave}
+                .outOfGamut=${!made.inScreenGamut}
+                .seed=${trial}
+                .label=${`Made: ${trial}`}
+              ></tg-swatch>
+              <span><a href=${`#/notebook/${trial}`}>${trial}</a> <span class="quiet">${text}</span></span>
+            </li>`,
+        )}
+      </ul>
+    </section>`;
   }
 
   #links(title: string, links: RecipeView['follows'], view: string) {

@@ -9,6 +9,8 @@ import { weaveKindOf, weaveOf } from './weave.ts';
 /** What is known of the cloth to draw. */
 export interface SwatchInput {
   readonly hex: string;
+  /** CSS `color(display-p3 r g b)`, where it is to be drawn for a wide screen; '' otherwise. */
+  readonly wide: string;
   readonly fibre: string;
   readonly verdict?: Verdict | undefined;
   readonly classes: number;
@@ -49,11 +51,14 @@ const SHADE_STEP = 0.01;
 
 /** The drawing of one swatch; the same input always gives the same drawing. */
 export function swatchView(input: SwatchInput): SwatchView {
-  const fill = linearOf(input.hex) ? input.hex.trim() : UNDYED;
+  const [fill = UNDYED] = [input.wide, input.hex].filter((colour) => linearOf(colour)).map((colour) => colour.trim());
   const random = seeded(input.seed || `${input.hex} ${input.fibre}`);
   const shape = clothShape(input.verdict, random);
   const weave = weaveOf(weaveKindOf(input.fibre), random);
-  const remarks = [...(input.predicted ? ['predicted'] : []), ...(input.outOfGamut ? ['screen shows it duller'] : [])];
+  const remarks = [
+    ...(input.predicted ? ['predicted'] : []),
+    ...(input.outOfGamut ? [input.wide === '' ? 'screen shows it duller' : 'ordinary screens show it duller'] : []),
+  ];
   const words = [input.label || fill, ...(input.verdict ? [verdictWords[input.verdict].word.toLowerCase()] : []), ...remarks];
   return {
     name: words.join(', '),

@@ -3,6 +3,7 @@ import { customElement, property } from 'lit/decorators.js';
 import type { Verdict } from '../../domain/verdict/standing-words.ts';
 import { baseStyles } from '../shared/base.styles.ts';
 import { OnPaper } from '../shared/on-paper.ts';
+import { OnWideScreen } from '../shared/on-wide-screen.ts';
 import { BOX } from './cloth-shape.ts';
 import { hemDrawing, hemStyles } from './hem-drawing.ts';
 import { swatchView, tilePlaces, type SwatchView } from './swatch-view.ts';
@@ -21,6 +22,8 @@ export class TgSwatch extends LitElement {
 
   /** Mean colour of the cloth, `#rrggbb`. Anything else is drawn undyed grey. */
   @property() hex = '';
+  /** The colour for a wide screen, CSS `color(display-p3 r g b)`, where an ordinary one cannot show it; else ''. */
+  @property() wide = '';
   /** Fibre by id: wool, linen, silk, cotton, alum-tawed-skin… decides the weave. */
   @property() fibre = 'wool';
   /** What can be said of the colour; without one the cloth has no hem. */
@@ -37,9 +40,12 @@ export class TgSwatch extends LitElement {
   @property() label = '';
 
   private readonly onPaper = new OnPaper(this, () => this.performUpdate());
+  private readonly onWideScreen = new OnWideScreen(this);
 
   override render() {
-    const view = swatchView(this);
+    const { hex, fibre, verdict, classes, predicted, outOfGamut, seed, label } = this;
+    const wide = this.onWideScreen.value && !this.onPaper.value ? this.wide : '';
+    const view = swatchView({ hex, wide, fibre, verdict, classes, predicted, outOfGamut, seed, label });
     return html`
       <svg part="drawing" role="img" aria-label=${view.name} viewBox="0 0 ${BOX.width} ${BOX.height}">
         ${this.#cloth(view)} ${hemDrawing(view.hem)} ${this.#tag(view)}

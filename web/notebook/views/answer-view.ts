@@ -13,6 +13,7 @@ import { weighClaims } from '../../domain/verdict/weigh-claims.ts';
 import { whatWouldChange } from '../../domain/verdict/what-would-change.ts';
 import type { Notebook } from '../notebook.ts';
 import { type PosedQuestion, poseQuestion, type QuestionProblem, type TypedQuestion } from '../pose-question.ts';
+import { carryColour } from '../typed-colour.ts';
 import { becauseOfColour, becauseOfDye, changeSentence, ruleSentence } from '../words/because.ts';
 import { type ClaimLine, claimLine, inSentence, titleOf } from '../words/claim-line.ts';
 import { meaningSentences } from '../words/meaning-words.ts';
@@ -57,6 +58,8 @@ export interface AnswerView {
   readonly year?: number;
   /** The asked colour for the screen, where one was asked. */
   readonly askedHex?: string;
+  /** The asked colour as it is laid beside a cloth. */
+  readonly askedLook?: string;
 }
 
 /** An answer, or what in the question could not be understood. */
@@ -106,7 +109,7 @@ export function answerView(notebook: Notebook, typed: TypedQuestion): AnswerOrPr
       ...(answer.nearestAttested && { nearestAttested: clothView(base, answer.nearestAttested) }),
       settings:
         question.tolerance === DEFAULT_TOLERANCE ? [] : [`The tolerance is ΔE00 ${question.tolerance} instead of ${DEFAULT_TOLERANCE}.`],
-      ...hexOf(question.colour),
+      ...askedOf(question.colour),
     },
   };
 }
@@ -119,11 +122,11 @@ function predictedViews(notebook: Notebook, candidates: readonly Candidate[]): r
   return predicted.map((one) => ({ ...clothView(notebook.base, one), spread }));
 }
 
-/** What the asked colour looks like on the screen; a bare Lab as cloth would have it. */
-function hexOf(colour: AskedColour): { readonly askedHex?: string } {
-  if (colour.kind === 'swatches') return colour.swatches[0] ? { askedHex: colour.swatches[0].hex } : {};
-  const swatch = swatchFromLab(colour.lab, TEXTILE, 'eye');
-  return swatch.ok ? { askedHex: swatch.value.hex } : {};
+/** What the asked colour looks like on the screen, and as it is laid down; a bare Lab as cloth would have it. */
+function askedOf(colour: AskedColour): Pick<AnswerView, 'askedHex' | 'askedLook'> {
+  const bare = colour.kind === 'bare-lab' ? swatchFromLab(colour.lab, TEXTILE, 'eye') : undefined;
+  const swatch = colour.kind === 'swatches' ? colour.swatches[0] : bare?.ok === true ? bare.value : undefined;
+  return swatch ? { askedHex: swatch.hex, askedLook: carryColour({ lab: swatch.lab10, ...TEXTILE, by: swatch.origin }) } : {};
 }
 
 /** The words of a verdict. */

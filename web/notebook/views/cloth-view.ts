@@ -1,20 +1,23 @@
+import { type OnScreen, onScreen } from '../../domain/colour/swatch-colour.ts';
 import type { EvidenceBase } from '../../domain/claim/evidence-base.ts';
 import { labToLch } from '../../domain/colour/lab.ts';
 import type { Candidate } from '../../domain/verdict/ask.ts';
 import type { Verdict } from '../../domain/verdict/standing-words.ts';
+import { lookedSample } from '../looking-address.ts';
 import { deltaText } from '../words/because.ts';
 import { titleOf } from '../words/claim-line.ts';
+import { bothOrders } from '../words/palette-words.ts';
 import { verdictWords } from '../words/verdict-words.ts';
 
 /** A piece of cloth as it is shown: plain values, ready for a page or a printed sheet. */
-export interface ClothView {
+export interface ClothView extends OnScreen {
   readonly id: string;
+  /** What is laid down to look at it closely. */
+  readonly look: string;
   readonly title: string;
   readonly recipe?: string;
   readonly trial?: string;
   readonly code?: string;
-  readonly hex: string;
-  readonly inScreenGamut: boolean;
   /** The fibre whose weave is drawn. */
   readonly weave: string;
   readonly fibre: string;
@@ -33,6 +36,8 @@ export interface ClothView {
   readonly standIns: readonly string[];
   /** "mean of 4 samples", or "1 sample". */
   readonly samples: string;
+  /** Of a predicted colour: both orders it can be dyed in. */
+  readonly orders?: string;
   /** Of a predicted colour: how far off it is likely to be, and how that is known. */
   readonly spread?: string;
 }
@@ -45,12 +50,12 @@ export function clothView(base: EvidenceBase, one: Candidate): ClothView {
   const { l, c, h } = labToLch(colour.lab10);
   return {
     id: `${route.id}|${fibre ?? ''}`,
+    look: nearest ? lookedSample(nearest) : fibre === undefined ? route.id : `${route.id}|${fibre}`,
     title: titleOf(base, route.recipe ?? route.id),
     ...(route.recipe === undefined ? {} : { recipe: route.recipe }),
     ...(nearest && { trial: nearest.trial }),
     ...(nearest?.sample.code === undefined ? {} : { code: nearest.sample.code }),
-    hex: colour.hex,
-    inScreenGamut: colour.inScreenGamut,
+    ...onScreen(colour),
     weave: weaveOf(base, fibre),
     fibre: fibre === undefined ? '' : titleOf(base, fibre),
     verdict: judgement.verdict,
@@ -62,6 +67,7 @@ export function clothView(base: EvidenceBase, one: Candidate): ClothView {
     deltaE: deltaText(one.deltaE00),
     closeness: one.closeness.replace('-', ' '),
     onAnotherFibre: one.onAnotherFibre,
+    ...(one.overDye && { orders: bothOrders(base, one.overDye) }),
     standIns: standInsOf(base, one),
     samples: one.overDye
       ? 'predicted, either bath first'

@@ -1,3 +1,4 @@
+import { type OnScreen, onScreen } from '../../domain/colour/swatch-colour.ts';
 import type { EvidenceBase } from '../../domain/claim/evidence-base.ts';
 import { claimKey, isHard, type PlacedClaim } from '../../domain/claim/claim.ts';
 import { evidenceClassOf } from '../../domain/claim/evidence-class.ts';
@@ -46,13 +47,11 @@ export interface ListedClaim {
 }
 
 /** A cloth that a dyestuff gave. */
-export interface GivenCloth {
+export interface GivenCloth extends OnScreen {
   readonly id: string;
   readonly recipe: string;
   readonly title: string;
-  readonly hex: string;
   readonly weave: string;
-  readonly inScreenGamut: boolean;
   readonly trial: string;
   readonly code: string;
   readonly dyes: string;
@@ -238,9 +237,8 @@ function clothsByDye(notebook: Notebook): ReadonlyMap<string, readonly GivenClot
       id: `${trial} ${nth}`,
       recipe,
       title: titleOf(base, recipe),
-      hex: colour.hex,
+      ...onScreen(colour),
       weave: weaveOf(base, fibre),
-      inScreenGamut: colour.inScreenGamut,
       trial,
       code: sample.code ?? trial,
       dyes: dyes.map((dye) => titleOf(base, dye)).join(' + '),

@@ -1,3 +1,4 @@
+import { type OnScreen, onScreen } from '../../domain/colour/swatch-colour.ts';
 import type { EvidenceBase } from '../../domain/claim/evidence-base.ts';
 import { labToLch } from '../../domain/colour/lab.ts';
 import { coreOf } from '../../domain/date/date-span.ts';
@@ -11,18 +12,16 @@ import type { PaletteGrouping, TypedPalette } from '../typed-palette.ts';
 import type { QuestionProblem } from '../pose-question.ts';
 import { poseCircumstances } from '../pose-question.ts';
 import { titleOf } from '../words/claim-line.ts';
-import { changeInWords, colourOriginWords, gapSentence } from '../words/palette-words.ts';
+import { bothOrders, changeInWords, colourOriginWords, gapSentence } from '../words/palette-words.ts';
 import { verdictWords } from '../words/verdict-words.ts';
 import { weaveOf } from './cloth-view.ts';
 import { spreadOfPredictions } from './spread-of-predictions.ts';
 
 /** A cloth on the line. */
-export interface PaletteCloth {
+export interface PaletteCloth extends OnScreen {
   readonly id: string;
   readonly title: string;
   readonly recipe?: string;
-  readonly hex: string;
-  readonly inScreenGamut: boolean;
   readonly weave: string;
   readonly fibre: string;
   readonly verdict: Verdict;
@@ -37,6 +36,8 @@ export interface PaletteCloth {
   /** Set where a rule forbids it to the asked wearer. */
   readonly ruled: boolean;
   readonly predicted: boolean;
+  /** Of a predicted over-dye: the two recipes it is foretold from, and both orders they can be dyed in, as a sentence. */
+  readonly overDye?: { readonly recipes: readonly { readonly id: string; readonly title: string }[]; readonly orders: string };
 }
 
 /** A palette, worked out. */
@@ -109,7 +110,17 @@ export function changesBetween(
 }
 
 function triedCloths({ base, colours }: Notebook, question: RouteQuestion): readonly PaletteCloth[] {
-  return sortPalette(couldBeTried(base, colours, question), 'hue').map((one) => ({ ...clothOf(base, one, 'family'), predicted: true }));
+  return sortPalette(couldBeTried(base, colours, question), 'hue').map((one) => {
+    const [first = '', second = ''] = one.judgement.route.id.split(' + ');
+    return {
+      ...clothOf(base, one, 'family'),
+      predicted: true,
+      overDye: {
+        recipes: [first, second].map((id) => ({ id, title: titleOf(base, id) })),
+        orders: bothOrders(base, [first, second]),
+      },
+    };
+  });
 }
 
 /** A palette's colour as a cloth of a view. */
@@ -130,8 +141,7 @@ export function clothOf(base: EvidenceBase, one: PaletteColour, grouping: Palett
     id: one.id,
     title: titleOf(base, route.recipe ?? route.id),
     ...(route.recipe === undefined ? {} : { recipe: route.recipe }),
-    hex: colour.hex,
-    inScreenGamut: colour.inScreenGamut,
+    ...onScreen(colour),
     weave: weaveOf(base, one.fibre),
     fibre: one.fibre === undefined ? '' : titleOf(base, one.fibre),
     verdict: judgement.verdict,

@@ -1,5 +1,8 @@
+import { type OnScreen, onScreen, swatchFromSpectrum } from '../../domain/colour/swatch-colour.ts';
 import { noteId } from '../../domain/note/note.ts';
-import { deltaE00 } from '../../domain/colour/delta-e.ts';
+import { predictedPairs, type DyedOverDye } from '../../domain/verdict/predicted-pairs.ts';
+import { deltaText } from '../words/because.ts';
+import { closeness, deltaE00 } from '../../domain/colour/delta-e.ts';
 import { meanColour, usualSamples } from '../../domain/palette/mean-colour.ts';
 import { scaleRecipe, type ScaledIngredient } from '../../domain/pot/scale-recipe.ts';
 import { dyedRecipes, type DyedSample } from '../../domain/verdict/cloths.ts';
@@ -7,7 +10,9 @@ import { routeOf } from '../../domain/verdict/route.ts';
 import type { Notebook } from '../notebook.ts';
 import { inSentence, sourceText, titleOf } from '../words/claim-line.ts';
 import { quantityText, SCALE_CAUTION, scaleProblemWords } from '../words/pot-words.ts';
+import { lookAddress, lookedSample } from '../looking-address.ts';
 import { weaveOf } from './cloth-view.ts';
+import { MOST_LOOKED_AT } from './looking-view.ts';
 
 /** A recipe in the index. */
 export interface RecipeEntry {
@@ -36,12 +41,20 @@ export interface IngredientView {
 }
 
 /** A skein the recipe gave. */
-export interface GivenSkein {
+export interface GivenSkein extends OnScreen {
   readonly trial: string;
   readonly code: string;
-  readonly hex: string;
   readonly weave: string;
-  readonly inScreenGamut: boolean;
+  readonly text: string;
+}
+
+/** An over-dye that was dyed, beside what its single dyes foretold. */
+export interface ForetoldSkein {
+  readonly trial: string;
+  readonly weave: string;
+  readonly predicted: OnScreen;
+  readonly made: OnScreen;
+  /** How far the two lie apart, and what it was foretold from. */
   readonly text: string;
 }
 
@@ -58,6 +71,10 @@ export interface RecipeView {
   readonly basedOn: readonly { readonly id: string; readonly title: string }[];
   readonly asWritten: string;
   readonly skeins: readonly GivenSkein[];
+  /** Where its skeins lie side by side; '' where there are none. */
+  readonly look: string;
+  /** Of an over-dye: what was predicted beside what was made. */
+  readonly foretold: readonly ForetoldSkein[];
   /** How the repeats scatter, in a sentence; empty below two. */
   readonly spread: string;
   readonly source: string;
@@ -116,9 +133,8 @@ export function recipeView({ base, colours }: Notebook, id: string, fibreGrams: 
     skeins: samples.map(({ trial, sample, colour, fibre }) => ({
       trial,
       code: sample.code ?? trial,
-      hex: colour.hex,
+      ...onScreen(colour),
       weave: weaveOf(base, fibre),
-      inScreenGamut: colour.inScreenGamut,
       text: [
         fibre === undefined ? undefined : inSentence(base, fibre),
         sample.note,
@@ -127,9 +143,24 @@ export function recipeView({ base, colours }: Notebook, id: string, fibreGrams: 
         .filter((part) => part !== undefined)
         .join(', '),
     })),
+    look: samples.length === 0 ? '' : lookAddress(samples.slice(0, MOST_LOOKED_AT).map(lookedSample)),
+    foretold: predictedPairs(base, colours)
+      .filter(({ recipe }) => recipe === note.id)
+      .map((pair) => foretoldSkein(base, pair)),
     spread: spreadText(base, samples),
     source: sourceText(note.sources),
     note: note.id,
+  };
+}
+
+function foretoldSkein(base: Notebook['base'], { trial, fibre, from, predicted, dyed, colour, spectrum }: DyedOverDye): ForetoldSkein {
+  const apart = deltaE00(predicted, dyed);
+  return {
+    trial,
+    weave: weaveOf(base, fibre),
+    predicted: onScreen(swatchFromSpectrum(spectrum, 'predicted')),
+    made: onScreen(colour),
+    text: `ΔE00 ${deltaText(apart)} apart (${closeness(apart).replace('-', ' ')}); foretold from ${from.join(' and ')}`,
   };
 }
 

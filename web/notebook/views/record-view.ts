@@ -1,3 +1,4 @@
+import { type OnScreen, onScreen } from '../../domain/colour/swatch-colour.ts';
 import { MATERIAL_KINDS } from '../../domain/claim/evidence-base.ts';
 import type { Ingredient, Note, NoteRecord, StatedColour } from '../../domain/note/note.ts';
 import type { Coloured } from '../../domain/verdict/sample-colours.ts';
@@ -13,10 +14,8 @@ export interface NoteRow {
 }
 
 /** A cloth that a note states a colour for. */
-export interface NoteCloth {
+export interface NoteCloth extends OnScreen {
   readonly title: string;
-  readonly hex: string;
-  readonly inScreenGamut: boolean;
   readonly weave: string;
   readonly seed: string;
   /** The note it belongs to, where that is another. */
@@ -427,8 +426,7 @@ class RecordReader {
       {
         title,
         seed,
-        hex: colour.hex,
-        inScreenGamut: colour.inScreenGamut,
+        ...onScreen(colour),
         weave: weaveOf(this.notebook.base, fibre),
         lines: [...lines.filter((line) => line.length > 0), [quiet(`${numbers} (D65, 10°), ${from}`)]],
       },

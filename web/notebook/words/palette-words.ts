@@ -45,3 +45,9 @@ export function gapSentence(gaps: readonly HueFamily[]): string {
   const list = gaps.length < 2 ? gaps.join('') : `${gaps.slice(0, -1).join(', ')} or ${gaps.at(-1)}`;
   return `No ${list} that the notes can stand behind.`;
 }
+
+/** Both orders in which two recipes can be dyed one over the other. */
+export function bothOrders(base: EvidenceBase, [one, other]: readonly [string, string]): string {
+  const [first, second] = [inSentence(base, one), inSentence(base, other)];
+  return `Dye ${first}, then ${second} over it; or ${second} first, then ${first} over it. The model makes no difference between the two, the pot may.`;
+}
