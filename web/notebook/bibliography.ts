@@ -1,5 +1,6 @@
 import { type Person, type Reference } from './references/reference.ts';
 import { type ForeignReaders, readReferences } from './references/read-references.ts';
+import { inList } from './words/in-list.ts';
 
 /** One source of a bibliography as a reader is shown it. */
 export interface BibliographyEntry {
@@ -54,7 +55,7 @@ export const shortEntry = ({ author, year, title }: BibliographyEntry): string =
 /** Three names are written out, of more only the first (our choice, as most journals have it). */
 const joinNames = (names: readonly string[]): string => {
   if (names.length > 3) return `${names[0] ?? ''} and others`;
-  return names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`;
+  return inList(names);
 };
 
 const doiAddress = (doi: string): string => (/^10\.\d{4,9}\/\S+$/.test(doi) ? `https://doi.org/${doi}` : '');

@@ -2,7 +2,8 @@ import type { EvidenceBase } from '../domain/claim/evidence-base.ts';
 import { findCompound } from '../domain/laboratory/find-compound.ts';
 import { blockYaml, type PlainValue } from '../domain/note/yaml-text.ts';
 import { inSentence, titleOf } from './words/claim-line.ts';
-import { figure, foundWords, listWords, methodWords, mixtureTitle } from './words/lab-words.ts';
+import { figure, foundWords, methodWords, mixtureTitle } from './words/lab-words.ts';
+import { inList } from './words/in-list.ts';
 import type { LabView } from './views/lab-view.ts';
 import { stemFrom } from './starters.ts';
 import type { TypedLab } from './typed-lab.ts';
@@ -61,7 +62,7 @@ function bodyOf(base: EvidenceBase, typed: TypedLab, lab: LabView, dyes: readonl
       typed.elseAbsent ? ' Everything else was looked for and not found.' : ' What is not named was not tested.'
     }`,
     dyes.length > 0
-      ? `Taken here as ${listWords(dyes.map((dye) => inSentence(base, dye)))}.`
+      ? `Taken here as ${inList(dyes.map((dye) => inSentence(base, dye)))}.`
       : 'No identification was taken: the thread names compounds only.',
     ranked.length > 0 ? `What would explain it, as reckoned when this was written:\n\n${ranked.join('\n')}` : '',
     lab.ruledOut.length > 0 ? `Set aside by place and date: ${lab.ruledOut.join(' ')}` : '',

@@ -1,4 +1,5 @@
 import type { Person, Reference } from './reference.ts';
+import { inList } from '../words/in-list.ts';
 
 /** The two plain styles: a full note, or a list by author and date. */
 export type ReferenceStyle = 'note' | 'author-date';
@@ -78,7 +79,7 @@ const turnedName = ({ family, given }: Person): string => (given === '' ? family
 
 function listed(names: readonly string[]): string {
   if (names.length > MOST_NAMES) return `${names[0] ?? ''} and others`;
-  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}`;
+  return inList(names);
 }
 
 /** Writers named in full before "and others". Our choice. */

@@ -16,6 +16,7 @@ import { formatSpan } from '../../domain/date/format-date.ts';
 import { verdictWords } from '../words/verdict-words.ts';
 import { captionsOf, type CaptionView, draftOf } from './caption-view.ts';
 import { clothOf, type PaletteCloth } from './palette-view.ts';
+import { inList } from '../words/in-list.ts';
 
 /** One colour on the board. */
 export interface BoardColour {
@@ -141,7 +142,7 @@ function boardOf(notebook: Notebook, shown: Shown): DisplayView {
           : `${named(clash.id)} and ${named(clash.with)} lie over one another.`,
       ),
       ...(laid.overflow.length > 0
-        ? [`No room on this sheet for ${listed(laid.overflow.map(named))}: take a larger one, or shorten captions.`]
+        ? [`No room on this sheet for ${inList(laid.overflow.map(named))}: take a larger one, or shorten captions.`]
         : []),
       ...record.captions
         .filter(({ about }) => !shown.colours.some(({ what }) => what === about.text))
@@ -155,7 +156,7 @@ function boardOf(notebook: Notebook, shown: Shown): DisplayView {
       why:
         why === 'forbidden'
           ? rules.map((rule) => ruleSentence(base, rule, shown.question?.route.wearer)).join(' ')
-          : `${verdictWords[why].word}: ${listed(colour.judgement.weakest.map((material) => titleOf(base, material)))}.`,
+          : `${verdictWords[why].word}: ${inList(colour.judgement.weakest.map((material) => titleOf(base, material)))}.`,
     })),
     staleCaptions: colours.flatMap((colour) => colour.captions).filter(({ stale }) => stale.length > 0).length,
   };
@@ -183,7 +184,7 @@ function ordered(base: EvidenceBase, shown: Shown, order: BoardOrder): readonly 
 
 function groupWords(base: EvidenceBase, key: string, ids: readonly string[], order: BoardOrder): string {
   if (ids.length > 0)
-    return order === 'route' ? `from ${listed(ids.map((id) => titleOf(base, id)))}` : ids.map((id) => titleOf(base, id)).join(' + ');
+    return order === 'route' ? `from ${inList(ids.map((id) => titleOf(base, id)))}` : ids.map((id) => titleOf(base, id)).join(' + ');
   if (order === 'hue' || key === '') return key;
   return Object.hasOwn(colourOriginWords, key) ? colourOriginWords[key as keyof typeof colourOriginWords] : key;
 }
@@ -228,9 +229,6 @@ const VISION_WORDS = { protan: 'long', deutan: 'middle', tritan: 'short' } as co
 function alikeSentence({ one, other, deltaE00, to }: AlikePair, named: (what: string) => string): string {
   const pair = `${named(one)} and ${named(other)} hang side by side`;
   if (to === 'everybody') return `${pair} and look alike (ΔE00 ${deltaE00.toFixed(1)}).`;
-  const waves = listed(to.map((vision) => VISION_WORDS[vision]));
+  const waves = inList(to.map((vision) => VISION_WORDS[vision]));
   return `${pair} and differ for most people (ΔE00 ${deltaE00.toFixed(1)}), but hardly for people who lack the cones for ${waves} waves: give them words, or move one.`;
 }
-
-const listed = (parts: readonly string[]): string =>
-  parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1) ?? ''}`;

@@ -3,7 +3,8 @@ import type { LabQuestion } from '../../domain/laboratory/ask-laboratory.ts';
 import type { KnownFinding } from '../../domain/laboratory/explain.ts';
 import { standingOf } from '../../domain/verdict/standing.ts';
 import { inSentence } from '../words/claim-line.ts';
-import { foundWords, listWords } from '../words/lab-words.ts';
+import { foundWords } from '../words/lab-words.ts';
+import { inList } from '../words/in-list.ts';
 import { standingWords } from '../words/verdict-words.ts';
 
 /** The mordants an element may come from. Common practice; an element may also be soil, vessel or water. */
@@ -31,6 +32,6 @@ export function mordantLines(base: EvidenceBase, { region, span, fibre }: LabQue
       return `${inSentence(base, id)} (${standingWords[standing]})`;
     });
     const name = compound.name.charAt(0).toUpperCase() + compound.name.slice(1);
-    return [`${name}, ${foundWords[finding.found]}: a mordant of ${listWords(said, 'or')}, or else soil, water or the vessel.`];
+    return [`${name}, ${foundWords[finding.found]}: a mordant of ${inList(said, 'or')}, or else soil, water or the vessel.`];
   });
 }

@@ -17,7 +17,6 @@ import { poseLab, type TypedLab } from '../typed-lab.ts';
 import { type ClaimLine, claimLine, inSentence, titleOf } from '../words/claim-line.ts';
 import {
   foundWords,
-  listWords,
   methodWords,
   mixtureTitle,
   notToldSentences,
@@ -27,6 +26,7 @@ import {
   testSentence,
   weakSentence,
 } from '../words/lab-words.ts';
+import { inList } from '../words/in-list.ts';
 import { standingWords, verdictWords } from '../words/verdict-words.ts';
 import { type DraftNote, labNote } from '../lab-note.ts';
 import { mordantLines } from './lab-mordants.ts';
@@ -219,7 +219,7 @@ function ruledOutLines(base: EvidenceBase, { answer, context }: LabReply): reado
       ({ compound, finding }) =>
         (finding.found === 'present' || finding.found === 'trace') && profile?.holds.some((one) => one.compound === compound.name),
     );
-    const compounds = listWords(held.map(({ compound }) => compound.name));
+    const compounds = inList(held.map(({ compound }) => compound.name));
     return [
       `${titleOf(base, dye)} would explain ${compounds}. ${verdictWords[verdictOf(standing, false)].word}: ${standingWords[standing]}.`,
     ];
@@ -270,9 +270,7 @@ function remarksOf(base: EvidenceBase, typed: TypedLab, { answer }: LabReply, pl
   return [
     ...unknown,
     ...(placed ? [] : ['No place and date together: nothing was set aside by them, and every source counts alike.']),
-    ...(doubtful.length > 0 && placed
-      ? [`Your notes make no claim about ${listWords(doubtful.map((dye) => inSentence(base, dye)))}.`]
-      : []),
+    ...(doubtful.length > 0 && placed ? [`Your notes make no claim about ${inList(doubtful.map((dye) => inSentence(base, dye)))}.`] : []),
     ...(answer.explanations.length > 0
       ? ['A further dye that adds nothing to what was found can never be excluded; such mixtures are left out.']
       : []),

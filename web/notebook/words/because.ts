@@ -7,6 +7,7 @@ import type { Change } from '../../domain/verdict/what-would-change.ts';
 import type { RuleFinding } from '../../domain/verdict/rules-for.ts';
 import { inSentence, shortClaim, titleOf } from './claim-line.ts';
 import { classWords, originWords, verdictWords } from './verdict-words.ts';
+import { inList } from './in-list.ts';
 
 /** ΔE00 as people read it: one decimal. */
 export const deltaText = (difference: number): string => difference.toFixed(1);
@@ -73,10 +74,6 @@ export function becauseOfRoute(base: EvidenceBase, judgement: RouteJudgement, qu
 
 const dyesFirst = (a: JudgedMaterial, b: JudgedMaterial): number => Number(b.material.role === 'dye') - Number(a.material.role === 'dye');
 
-/** "madder", "madder and weld", "madder, weld and woad". */
-const listed = (names: readonly string[]): string =>
-  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
-
 /** One sentence on how one material stands, with the claim that says so. */
 export function standingSentence(base: EvidenceBase, one: JudgedMaterial, question: RouteQuestion): string {
   const name = titleOf(base, one.material.id);
@@ -124,7 +121,7 @@ function nearestText(base: EvidenceBase, { nearest: { before, after }, claims }:
 }
 
 function witnessSentence(base: EvidenceBase, { witnesses, route }: RouteJudgement): string {
-  const dyes = listed(route.dyes.map((dye) => inSentence(base, dye)));
+  const dyes = inList(route.dyes.map((dye) => inSentence(base, dye)));
   const fibre = route.fibre === undefined ? '' : ` on ${inSentence(base, route.fibre)}`;
   const first = witnesses[0];
   if (!first) return `Everything was to hand, but no textile or text in these notes shows exactly ${dyes}${fibre} there and then.`;
@@ -141,7 +138,7 @@ function subSpanSentence(base: EvidenceBase, one: JudgedMaterial): string {
 export function changeSentence(base: EvidenceBase, change: Change): string {
   switch (change.kind) {
     case 'a-witness':
-      return `A textile or text with exactly ${listed(change.dyes.map((dye) => inSentence(base, dye)))} on that fibre, there and then, would make it attested.`;
+      return `A textile or text with exactly ${inList(change.dyes.map((dye) => inSentence(base, dye)))} on that fibre, there and then, would make it attested.`;
     case 'a-firm-claim':
       return `A firm record of ${inSentence(base, change.material)} for the place and date itself (analysis, remains, text, trade or law, without doubt) would raise it.`;
     case 'the-dispute-settled':

@@ -10,6 +10,7 @@ import type { JudgedClaim } from '../../domain/verdict/judge-claim.ts';
 import type { JudgedMaterial, RouteJudgement } from '../../domain/verdict/judge-route.ts';
 import { inSentence, titleOf } from './claim-line.ts';
 import { knownByWords, statusWords } from './verdict-words.ts';
+import { inList } from './in-list.ts';
 
 /** What a caption is drafted from. */
 export interface DraftFrom {
@@ -77,7 +78,7 @@ function clothSentence(base: EvidenceBase, { judgement, family, fibre, sample }:
       on: [],
     };
   const other = standInsOf(base, judgement, sample).some(({ meant }) => route.dyes.includes(meant));
-  const says = `${other ? 'dyed as with' : 'dyed with'} ${joined(route.dyes.map((dye) => withLatin(base, dye)))}`;
+  const says = `${other ? 'dyed as with' : 'dyed with'} ${inList(route.dyes.map((dye) => withLatin(base, dye)))}`;
   return { text: `${COLOURS[family]} ${cloth} ${says}.`, on: sample ? [{ says, note: sample.trial }] : [] };
 }
 
@@ -182,7 +183,7 @@ function doubtSentence({ judgement: { verdict, dyeingPlaceUnknown, route } }: Dr
 function sampleSentence(base: EvidenceBase, { judgement, sample }: DraftFrom): Statement {
   if (!sample) return { text: 'Modern cloth, chosen to be near.', on: [] };
   const year = dyedYearOf(base, sample);
-  const swaps = joined(
+  const swaps = inList(
     standInsOf(base, judgement, sample).map(({ used, meant }) => `${inSentence(base, used)} instead of ${inSentence(base, meant)}`),
   );
   const says = `${year === undefined ? 'dyed' : `dyed ${year}`}${swaps === '' ? '' : ` with ${swaps}`}`;
@@ -199,6 +200,4 @@ export function placeInSentence(base: EvidenceBase, region: string): string {
   return /(?:towns|lands|countries|isles|shore|coast|andes|^caribbean|^levant.*)$/i.test(title) ? `the ${title}` : title;
 }
 
-const joined = (parts: readonly string[]): string =>
-  parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1) ?? ''}`;
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -8,6 +8,7 @@ import type { LabMethod } from '../../domain/laboratory/tables/methods.ts';
 import { verdictOf } from '../../domain/verdict/standing-words.ts';
 import { inSentence, titleOf } from './claim-line.ts';
 import { standingWords, verdictWords } from './verdict-words.ts';
+import { inList } from './in-list.ts';
 
 /** How a thread was examined, as a report's reader says it. */
 export const methodWords = {
@@ -55,21 +56,17 @@ export const sharePercent = (share: number): string => {
   return `about ${Math.round(share * 100)} %`;
 };
 
-/** "madder, weld and woad". */
-export const listWords = (parts: readonly string[], last = 'and'): string =>
-  parts.length < 2 ? (parts[0] ?? '') : `${parts.slice(0, -1).join(', ')} ${last} ${parts.at(-1)}`;
-
 /** Dyes together, as a title. */
 export const mixtureTitle = (base: EvidenceBase, dyes: readonly string[]): string => {
   const [first = '', ...rest] = dyes;
-  return rest.length === 0 ? titleOf(base, first) : `${titleOf(base, first)} with ${listWords(rest.map((dye) => inSentence(base, dye)))}`;
+  return rest.length === 0 ? titleOf(base, first) : `${titleOf(base, first)} with ${inList(rest.map((dye) => inSentence(base, dye)))}`;
 };
 
 /** One thing for or against, as a sentence. */
 export function reasonSentence(base: EvidenceBase, reason: Reason): string {
   switch (reason.kind) {
     case 'found': {
-      const from = listWords(reason.from.map(({ dye, strength }) => `${inSentence(base, dye)} gives ${strengthWords[strength]}`));
+      const from = inList(reason.from.map(({ dye, strength }) => `${inSentence(base, dye)} gives ${strengthWords[strength]}`));
       return `${capital(reason.compound)}, ${foundWords[reason.found]}: ${from}.`;
     }
     case 'unexplained':
@@ -94,7 +91,7 @@ export const weakSentence = (base: EvidenceBase, reason: Reason): string =>
 /** Which sources the findings leave open, as sentences. */
 export function notToldSentences(base: EvidenceBase, { dye, from }: NotToldApart): readonly string[] {
   const names = (list: NotToldApart['from']) =>
-    listWords(
+    inList(
       list.map((one) => inSentence(base, one.dye)),
       'or',
     );
@@ -111,7 +108,7 @@ export function notToldSentences(base: EvidenceBase, { dye, from }: NotToldApart
 
 /** A further test, as a sentence. @param others every source it would tell the first of its pair from. */
 export function testSentence(base: EvidenceBase, test: FurtherTest, others: readonly string[]): string {
-  const pair = `${inSentence(base, test.between[0])} from ${listWords(
+  const pair = `${inSentence(base, test.between[0])} from ${inList(
     others.map((dye) => inSentence(base, dye)),
     'and',
   )}`;

@@ -3,6 +3,7 @@ import type { CandidateReading } from '../../domain/naming/ambiguous-names.ts';
 import type { NamedNote, Naming, NamingReading } from '../../domain/naming/where-named.ts';
 import { fold } from '../../domain/text/fold.ts';
 import { titleOf } from './claim-line.ts';
+import { inList } from './in-list.ts';
 
 /** How sure a naming is, as a heading over a list of notes. */
 export const readingWords = {
@@ -43,7 +44,7 @@ function namingText({ where, key, text, line, excerpt }: Naming): string {
 
 function sharedText(base: EvidenceBase, { text, candidates }: Naming): string {
   const names = (ones: readonly CandidateReading[], joint: 'or' | 'and') =>
-    inWords(
+    inList(
       ones.map(({ id }) => titleOf(base, id)),
       joint,
     );
@@ -55,9 +56,6 @@ function sharedText(base: EvidenceBase, { text, candidates }: Naming): string {
   if (possible.length === 0) return `${says}; at the note’s place and date none is possible as these notes stand`;
   return `${says}; at the note’s place and date only ${names(possible, 'and')} ${possible.length === 1 ? 'is' : 'are'} possible`;
 }
-
-const inWords = (words: readonly string[], joint: string): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} ${joint} ${words.at(-1) ?? ''}`;
 
 /** A word of a query and the word of a note that answers it. */
 export interface WordFound {
@@ -85,7 +83,7 @@ export const whyFound = (found: readonly WordFound[]): string =>
     .join('; ');
 
 function wordText({ typed, term, how, fields }: WordFound): string {
-  const where = inWords(
+  const where = inList(
     fields.map((field) => FIELD_WORDS[field] ?? field),
     'and',
   );

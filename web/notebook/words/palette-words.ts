@@ -4,6 +4,7 @@ import type { HueFamily } from '../../domain/palette/hue-family.ts';
 import type { ColourOriginWord, PaletteColour } from '../../domain/palette/palette.ts';
 import { inSentence, titleOf } from './claim-line.ts';
 import { standingWords, verdictWords } from './verdict-words.ts';
+import { inList } from './in-list.ts';
 
 /** Where a colour came from, as a word on its own. */
 export const colourOriginWords = {
@@ -35,15 +36,13 @@ const originText = ({ origin }: PaletteColour): string => (origin === undefined 
 /** "tin not yet known", "madder and alum not recorded". */
 function whyNot(base: EvidenceBase, { judgement }: PaletteColour): string {
   const names = judgement.weakest.map((id) => inSentence(base, id));
-  const all = names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
-  return `${all} ${standingWords[judgement.standing]}`;
+  return `${inList(names)} ${standingWords[judgement.standing]}`;
 }
 
 /** The families no cloth reaches, in a sentence; empty when there is none. */
 export function gapSentence(gaps: readonly HueFamily[]): string {
   if (gaps.length === 0) return '';
-  const list = gaps.length < 2 ? gaps.join('') : `${gaps.slice(0, -1).join(', ')} or ${gaps.at(-1)}`;
-  return `No ${list} that the notes can stand behind.`;
+  return `No ${inList(gaps, 'or')} that the notes can stand behind.`;
 }
 
 /** Both orders in which two recipes can be dyed one over the other. */
