@@ -1,8 +1,7 @@
 import { type EvidenceBase, MATERIAL_KINDS } from '../../web/domain/claim/evidence-base.ts';
-import { findNames } from '../../web/domain/naming/find-names.ts';
-import { namesOfKind } from '../../web/domain/naming/notebook-names.ts';
-import { type NamedNote, type NamingReading, NAMING_READINGS, whereNamed } from '../../web/domain/naming/where-named.ts';
-import type { Note, NoteId } from '../../web/domain/note/note.ts';
+import { whereNamed } from '../../web/domain/naming/where-named.ts';
+import type { Note } from '../../web/domain/note/note.ts';
+import { type FoundGroup, findNotes, materialsMeant } from '../../web/notebook/find-notes.ts';
 import type { Notebook } from '../../web/notebook/notebook.ts';
 import { titleOf } from '../../web/notebook/words/claim-line.ts';
 import { readingWords, whyFound, whyNamed } from '../../web/notebook/words/naming-words.ts';
@@ -11,7 +10,7 @@ import { NoteSearch } from '../../web/search/note-search.ts';
 import { type Command, openFolder, readArgs, tellProblems, wrap } from './command.ts';
 
 /** Which list a note belongs to. */
-type Group = NamingReading | 'words' | 'other-name' | 'near';
+type Group = FoundGroup | 'certain';
 
 /** One line of the answer; `id`, `kind`, `title`, `why` are stable API. */
 interface FoundRow {
@@ -57,52 +56,10 @@ function findDye(base: EvidenceBase, typed: string): readonly FoundRow[] | undef
 /** Full text; and where the words are a dyestuff's name, the notes that have it under another name. */
 function findWords({ base }: Notebook, words: string): readonly FoundRow[] {
   const search = new NoteSearch();
-  const byFile = new Map<string, Note>();
-  for (const note of base.notes()) {
-    byFile.set(note.file, note);
-    search.put(noteDocument(note));
-  }
-  const named = new Map<Note, NamedNote>();
-  for (const { id, own } of holdersOf(base, words)) {
-    // A colour-word's other dyestuffs are not what was typed; they only make the name a shared one.
-    for (const one of own ? whereNamed(base, id) : []) {
-      const known = named.get(one.note);
-      if (!known || rank(one) < rank(known)) named.set(one.note, one);
-    }
-  }
-  const rows: FoundRow[] = [];
-  const shown = new Set<Note>();
-  const results = search.query(words);
-  for (const { file, near, why } of results) {
-    const note = byFile.get(file);
-    if (!note || near) continue;
-    shown.add(note);
-    const naming = named.get(note);
-    const unsure = naming && naming.reading !== 'certain' ? naming : undefined;
-    rows.push(unsure ? rowOf(note, unsure.reading, whyNamed(base, unsure)) : rowOf(note, 'words', whyFound(why)));
-  }
-  for (const one of named.values()) {
-    if (shown.has(one.note)) continue;
-    shown.add(one.note);
-    rows.push(rowOf(one.note, one.reading === 'certain' ? 'other-name' : one.reading, whyNamed(base, one)));
-  }
-  for (const { file, near, why } of results) {
-    const note = byFile.get(file);
-    if (note && near && !shown.has(note)) rows.push(rowOf(note, 'near', whyFound(why)));
-  }
-  return rows.sort((a, b) => GROUPS.indexOf(a.group) - GROUPS.indexOf(b.group));
-}
-
-const rank = ({ reading }: NamedNote): number => NAMING_READINGS.indexOf(reading);
-
-/** The materials that the whole text is a name of: by their own name, or through a colour-word besides. */
-function holdersOf(base: EvidenceBase, words: string): readonly { readonly id: NoteId; readonly own: boolean }[] {
-  const holders = MATERIAL_KINDS.flatMap((kind) =>
-    findNames(words, namesOfKind(base, kind).dictionary)
-      .filter(({ start, end }) => start === 0 && end === words.length)
-      .flatMap((mention) => [...mention.holders]),
-  );
-  return holders.map(([id, { colourWord }]) => ({ id, own: colourWord === undefined }));
+  for (const note of base.notes()) search.put(noteDocument(note));
+  return findNotes(base, words, search.query(words))
+    .map(({ note, group, hit, named }) => rowOf(note, group, named ? whyNamed(base, named) : whyFound(hit?.why ?? [])))
+    .sort((a, b) => GROUPS.indexOf(a.group) - GROUPS.indexOf(b.group));
 }
 
 const rowOf = (note: Note, group: Group, why: string): FoundRow => ({
@@ -128,7 +85,7 @@ function asText(base: EvidenceBase, rows: readonly FoundRow[], words: string): s
     const near = base.nearestNames(words, ['dyestuff', 'mordant', 'colour-word']).map((id) => titleOf(base, id));
     return `Nothing found.${near.length > 0 ? ` The nearest names: ${near.join(', ')}.` : ''}`;
   }
-  const subjects = holdersOf(base, words).map(({ id }) => titleOf(base, id));
+  const subjects = materialsMeant(base, words).map(({ id }) => titleOf(base, id));
   const shared = subjects.length > 1 ? [`“${words}” may mean ${subjects.join(' or ')}.`, ''] : [];
   const lists = GROUPS.flatMap((group) => {
     const own = rows.filter((row) => row.group === group);

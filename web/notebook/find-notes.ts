@@ -46,16 +46,24 @@ export function findNotes(base: EvidenceBase, words: string, hits: readonly Text
 }
 
 /** The materials the whole text is a name of, by their own name. */
-export function namedMaterials(base: EvidenceBase, words: string): readonly NoteId[] {
+export const namedMaterials = (base: EvidenceBase, words: string): readonly NoteId[] => [
+  // A colour-word's dyestuffs are not what was typed; they only make the name a shared one.
+  ...new Set(
+    materialsMeant(base, words)
+      .filter(({ own }) => own)
+      .map(({ id }) => id),
+  ),
+];
+
+/** The materials the whole text may mean: by their own name, or through a colour-word besides. */
+export function materialsMeant(base: EvidenceBase, words: string): readonly { readonly id: NoteId; readonly own: boolean }[] {
   const text = words.trim();
   if (text === '') return [];
-  const holders = MATERIAL_KINDS.flatMap((kind) =>
+  return MATERIAL_KINDS.flatMap((kind) =>
     findNames(text, namesOfKind(base, kind).dictionary)
       .filter(({ start, end }) => start === 0 && end === text.length)
-      .flatMap((mention) => [...mention.holders]),
+      .flatMap(({ holders }) => [...holders].map(([id, { colourWord }]) => ({ id, own: colourWord === undefined }))),
   );
-  // A colour-word's dyestuffs are not what was typed; they only make the name a shared one.
-  return [...new Set(holders.filter(([, { colourWord }]) => colourWord === undefined).map(([id]) => id))];
 }
 
 function namedBy(base: EvidenceBase, words: string): ReadonlyMap<Note, NamedNote> {
