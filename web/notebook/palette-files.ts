@@ -1,6 +1,7 @@
 import { stemFrom } from './starters.ts';
 import type { PaletteCloth, PaletteView } from './views/palette-view.ts';
 import { csvCell } from './words/csv-cell.ts';
+import { inXml } from './words/in-xml.ts';
 
 /** The part of a palette that goes into a file. */
 export type PaletteToFile = Pick<PaletteView, 'place' | 'reading' | 'cloths' | 'couldBeTried'>;
@@ -101,12 +102,3 @@ const twoPlaces = (value: number): string => (Math.abs(value) < 0.005 ? '0.00' :
 
 /** Text that cannot end the comment it stands in. */
 const inComment = (text: string): string => text.replaceAll('*/', '* /').replace(/[\r\n\f]+/g, ' ');
-
-const XML: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' };
-
-/** Text for an element or an attribute; characters that XML cannot hold go. */
-const inXml = (text: string): string =>
-  text
-    .replace(/[^\P{Cc}\t\n\r]|[\uFFFE\uFFFF]/gu, '')
-    .replace(/\p{Surrogate}/gu, '')
-    .replace(/[&<>"']/g, (letter) => XML[letter] ?? letter);

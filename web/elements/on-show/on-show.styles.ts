@@ -112,6 +112,10 @@ export const onShowStyles = css`
       margin-block: 5mm 2mm;
       break-after: avoid;
     }
+    p,
+    li {
+      max-inline-size: none;
+    }
     li,
     tr,
     .pair {

@@ -1,5 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { PrintedRun } from '../../notebook/references/print-reference.ts';
+import type { CaptionView } from '../../notebook/views/caption-view.ts';
+import type { DossierView } from '../../notebook/views/dossier-view.ts';
 import type { CitedClaim, EvidenceSheetView, ListedReference } from '../../notebook/views/evidence-sheet-view.ts';
 
 /** A printed reference: titles slanted, addresses as links that tell nobody where from. */
@@ -13,12 +15,16 @@ export const runsTemplate = (runs: readonly PrintedRun[]): readonly unknown[] =>
   );
 
 /** One claim with class, place, time and its sources in full. */
-const claimTemplate = (claim: CitedClaim): TemplateResult =>
+const claimTemplate = (claim: CitedClaim, style: 'note' | 'author-date'): TemplateResult =>
   html`<li>
     <strong>${claim.says}</strong>, ${claim.region} (${claim.placeRelation}), ${claim.years} (${claim.timeRelation}).
     <span class="quiet">${[claim.evidence, claim.sure, claim.checked].filter((part) => part !== '').join('; ')}.</span>
     ${claim.remark === '' ? nothing : html`<br /><span class="quiet">${claim.remark}</span>`}
-    ${claim.sources.map((runs) => html`<br /><span class="quiet">${runsTemplate(runs)}</span>`)}
+    ${
+      style === 'note'
+        ? claim.sources.map((runs) => html`<br /><span class="quiet">${runsTemplate(runs)}</span>`)
+        : html`<span class="quiet">(${claim.citations.join('; ')})</span>`
+    }
   </li>`;
 
 const list = (title: string, items: readonly unknown[]): TemplateResult | typeof nothing =>
@@ -65,8 +71,18 @@ export const sheetTemplate = (sheet: EvidenceSheetView, style: 'note' | 'author-
     </div>
   </header>
   ${sheet.because.map((why) => html`<p>${why}</p>`)} ${list('What stands in for what', lines(sheet.standIns))}
-  ${list('What speaks for it', sheet.speaksFor.map(claimTemplate))}
-  ${list('What speaks against it', sheet.speaksAgainst.map(claimTemplate))} ${list('The nearest records', sheet.nearest.map(claimTemplate))}
+  ${list(
+    'What speaks for it',
+    sheet.speaksFor.map((claim) => claimTemplate(claim, style)),
+  )}
+  ${list(
+    'What speaks against it',
+    sheet.speaksAgainst.map((claim) => claimTemplate(claim, style)),
+  )}
+  ${list(
+    'The nearest records',
+    sheet.nearest.map((claim) => claimTemplate(claim, style)),
+  )}
   ${list('What is not known', lines(sheet.unknown))} ${list('Rules', lines(sheet.rules))}
   ${
     sheet.recipe
@@ -94,3 +110,26 @@ export const sheetTemplate = (sheet: EvidenceSheetView, style: 'note' | 'author-
   }
   ${list('Light', lines(sheet.light))} ${withSources ? sourcesTemplate(sheet.references, sheet.missing, style) : nothing}
 `;
+
+/** What stands before the sheets of a dossier: what it is of, and what has none. */
+export const dossierHead = ({ title, question, version, sheets, without }: DossierView): TemplateResult => html`
+  <header>
+    <h1>${title}: the evidence</h1>
+    ${question === '' ? nothing : html`<p>${question}</p>`}
+    <p class="quiet">Version ${version} of the board. Every colour has a sheet: ${sheets.map((sheet) => sheet.title).join('; ')}.</p>
+    ${without.length === 0 ? nothing : html`<p class="notice">Without a sheet, because they cannot be judged: ${without.join(', ')}.</p>`}
+  </header>
+`;
+
+/** The captions of a colour as the public reads them, with their version. */
+export const captionsTemplate = (captions: readonly CaptionView[]): TemplateResult | typeof nothing =>
+  list(
+    'Captions',
+    captions.map(
+      ({ lang, headline, text, version, stale }) =>
+        html`<li>
+          <span lang=${lang}><strong>${headline}.</strong> ${text}</span>
+          <span class="quiet">${lang}, version ${version}.${stale.length === 0 ? '' : ` Stale: ${stale.join(' ')}`}</span>
+        </li>`,
+    ),
+  );

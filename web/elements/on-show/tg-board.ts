@@ -4,6 +4,7 @@ import { styleMap } from 'lit/directives/style-map.js';
 import type { Box } from '../../domain/display/lay-out.ts';
 import { isMoveKey, movedBy, movedByKey } from '../../domain/display/move-place.ts';
 import type { BoardColour, DisplayView } from '../../notebook/views/display-view.ts';
+import { boardFoot, tagLine, windowLines } from '../../notebook/words/board-words.ts';
 import { baseStyles } from '../shared/base.styles.ts';
 import '../swatch/tg-swatch.ts';
 import { captionWords } from './caption-block.ts';
@@ -45,10 +46,7 @@ export class TgBoard extends LitElement {
       <p class="question">${display.question}</p>
       ${display.headings.map((heading) => html`<p class="at group" style=${styleMap(boxStyle(heading))}>${heading.text}</p>`)}
       ${display.colours.map((colour) => this.#colour(colour))}
-      <p class="foot">
-        <span>Printed colour is near, never exact; the cloth hangs in the windows.</span>
-        <span>Version ${display.version}${this.day === '' ? '' : `, ${this.day}`}</span>
-      </p>
+      <p class="foot">${boardFoot(display, this.day).map((words) => html`<span>${words}</span>`)}</p>
     </div>`;
   }
 
@@ -76,9 +74,7 @@ export class TgBoard extends LitElement {
       >
         ${
           colour.material === 'real'
-            ? html`<span class="window"
-                >Window for the ${colour.form} ${colour.code}<br />${round(box.widthMm)} × ${round(box.heightMm)} mm</span
-              >`
+            ? html`<span class="window">${windowLines({ ...colour, box }).map((line) => html`<span>${line}</span>`)}</span>`
             : nothing
         }
         <tg-swatch
@@ -145,9 +141,6 @@ const TREMBLE_MM = 1;
 const round = (mm: number): number => Math.round(mm);
 
 const boxStyle = ({ x, y, widthMm, heightMm }: Box) => ({ '--_x': `${x}`, '--_y': `${y}`, '--_bw': `${widthMm}`, '--_bh': `${heightMm}` });
-
-const tagLine = ({ code, cloth, material }: BoardColour): string =>
-  [code, cloth?.verdictWord, cloth?.fibre, material === 'printed' ? 'printed colour, approximate' : ''].filter((part) => part).join(' · ');
 
 declare global {
   interface HTMLElementTagNameMap {

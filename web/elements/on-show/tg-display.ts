@@ -15,6 +15,7 @@ import { onShowStyles } from './on-show.styles.ts';
 import { PageSize } from './page-size.ts';
 import './tg-arrange.ts';
 import './tg-board.ts';
+import './tg-board-files.ts';
 import './tg-caption.ts';
 import './tg-light-plan.ts';
 
@@ -133,6 +134,7 @@ export class TgDisplay extends LitElement {
       ></tg-board>
       <div class="screen" @tg-display-edit=${this.#answerEdit}>
         ${this.#movedText()}
+        <tg-board-files .display=${view} .language=${this.language} .windows=${this.windows} .day=${this.now.slice(0, 10)}></tg-board-files>
         <h2>Arranging it</h2>
         <tg-arrange .display=${view}></tg-arrange>
         <h2>Captions</h2>

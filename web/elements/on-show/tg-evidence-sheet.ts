@@ -7,7 +7,7 @@ import { baseStyles } from '../shared/base.styles.ts';
 import { LatestTask } from '../shared/latest-task.ts';
 import '../swatch/tg-swatch.ts';
 import { onShowStyles } from './on-show.styles.ts';
-import { sheetTemplate, sourcesTemplate } from './sheet-parts.ts';
+import { captionsTemplate, dossierHead, sheetTemplate, sourcesTemplate } from './sheet-parts.ts';
 
 /**
  * @summary Everything behind a colour of a display, for paper: verdict, claims with their sources, recipe, trial, what is not known.
@@ -24,10 +24,12 @@ export class TgEvidenceSheet extends LitElement {
         padding-block: var(--tg-space-2);
         border-block-end: 1px solid var(--tg-hairline);
       }
+      header + article,
       article + article {
         margin-block-start: var(--tg-space-8);
       }
       @media print {
+        header + article,
         article + article,
         article + section {
           margin: 0;
@@ -79,7 +81,11 @@ export class TgEvidenceSheet extends LitElement {
       ${
         'sheet' in view
           ? html`<article part="sheet">${sheetTemplate(view.sheet, this.listed, true)}</article>`
-          : html`${view.dossier.sheets.map((sheet) => html`<article part="sheet">${sheetTemplate(sheet, this.listed, false)}</article>`)}
+          : html`${dossierHead(view.dossier)}
+              ${view.dossier.sheets.map(
+                (sheet) =>
+                  html`<article part="sheet">${sheetTemplate(sheet, this.listed, false)} ${captionsTemplate(sheet.captions)}</article>`,
+              )}
               <section>${sourcesTemplate(view.dossier.references, view.dossier.missing, this.listed)}</section>`
       }
     `;

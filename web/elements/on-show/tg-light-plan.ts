@@ -4,6 +4,7 @@ import type { Engine } from '../../notebook/engine.ts';
 import type { LightPlanView, LitColour, TypedLight } from '../../notebook/views/light-plan-view.ts';
 import { baseStyles } from '../shared/base.styles.ts';
 import { LatestTask } from '../shared/latest-task.ts';
+import { saveFile } from '../take-out/save-file.ts';
 import { DisplayEditEvent } from './on-show-events.ts';
 import { onShowStyles } from './on-show.styles.ts';
 
@@ -106,9 +107,13 @@ export class TgLightPlan extends LitElement {
         ${view.caveats.map((caveat) => html`<li>${caveat}</li>`)}
       </ul>
       <p class="screen">
-        <a href=${`data:text/calendar;charset=utf-8,${encodeURIComponent(view.calendar)}`} download=${`${view.id}-light.ics`}
-          >Reminders for a calendar</a
+        <button
+          type="button"
+          class="plain"
+          @click=${() => saveFile(`${view.id}-light.ics`, new Blob([view.calendar], { type: 'text/calendar;charset=utf-8' }))}
         >
+          Reminders for a calendar
+        </button>
       </p>
     `;
   }

@@ -27,6 +27,8 @@ export interface BoardColour {
   /** Of the sample that hangs there. */
   readonly hex: string;
   readonly lab: string;
+  /** The same as numbers, D65/10°; absent where there is no colour. */
+  readonly lab10?: readonly [number, number, number];
   readonly code: string;
   readonly trial: string;
   /** Latin names of its dyes: they stand in italics wherever they are printed. */
@@ -200,6 +202,7 @@ function boardColour(base: EvidenceBase, { what, place, colour, sample, swatch }
     ...(colour && { cloth: clothOf(base, colour, 'none') }),
     hex: swatch?.hex ?? '',
     lab: swatch ? swatch.lab10.map((value) => value.toFixed(1)).join(', ') : '',
+    ...(swatch && { lab10: [swatch.lab10[0], swatch.lab10[1], swatch.lab10[2]] as const }),
     code: sample?.sample.code ?? place?.code ?? '',
     trial: sample?.trial ?? '',
     latin,

@@ -19,6 +19,8 @@ import { lightOf } from './light-plan-view.ts';
 export interface CitedClaim extends ClaimLine {
   /** Each source as a note, with its page; a key the bibliography lacks stands as it is. */
   readonly sources: readonly (readonly PrintedRun[])[];
+  /** Each source by author and date: "Munro 2012, p. 4". */
+  readonly citations: readonly string[];
 }
 
 /** One entry of a list of sources in both plain styles. */
@@ -144,6 +146,10 @@ function citedClaim(notebook: Notebook, judged: JudgedClaim): CitedClaim {
   const references = notebook.references();
   return {
     ...claimLine(notebook.base, judged),
+    citations: judged.placed.claim.sources.map(({ key, locator = '' }) => {
+      const reference = references.get(key);
+      return reference ? printCitation(reference, locator) : [key, locator].filter((part) => part !== '').join(', ');
+    }),
     sources: judged.placed.claim.sources.map(({ key, locator = '' }): readonly PrintedRun[] => {
       const reference = references.get(key);
       return reference ? printReference(reference, 'note', locator) : [{ text: locator === '' ? key : `${key}, ${locator}` }];
