@@ -4,7 +4,7 @@ import type { Note } from '../../web/domain/note/note.ts';
 import { type FoundGroup, findNotes, materialsMeant } from '../../web/notebook/find-notes.ts';
 import type { Notebook } from '../../web/notebook/notebook.ts';
 import { titleOf } from '../../web/notebook/words/claim-line.ts';
-import { readingWords, whyFound, whyNamed } from '../../web/notebook/words/naming-words.ts';
+import { readingWords, whyCompound, whyFound, whyNamed } from '../../web/notebook/words/naming-words.ts';
 import { noteDocument } from '../../web/search/note-documents.ts';
 import { NoteSearch } from '../../web/search/note-search.ts';
 import { type Command, openFolder, readArgs, tellProblems, wrap } from './command.ts';
@@ -58,7 +58,9 @@ function findWords({ base }: Notebook, words: string): readonly FoundRow[] {
   const search = new NoteSearch();
   for (const note of base.notes()) search.put(noteDocument(note));
   return findNotes(base, words, search.query(words))
-    .map(({ note, group, hit, named }) => rowOf(note, group, named ? whyNamed(base, named) : whyFound(hit?.why ?? [])))
+    .map(({ note, group, hit, named, compound }) =>
+      rowOf(note, group, compound !== undefined ? whyCompound(compound) : named ? whyNamed(base, named) : whyFound(hit?.why ?? [])),
+    )
     .sort((a, b) => GROUPS.indexOf(a.group) - GROUPS.indexOf(b.group));
 }
 

@@ -1,4 +1,6 @@
 import { type EvidenceBase, MATERIAL_KINDS } from '../domain/claim/evidence-base.ts';
+import { genericName } from '../domain/laboratory/colour-index.ts';
+import { findCompound, isCasNumber } from '../domain/laboratory/find-compound.ts';
 import { findNames } from '../domain/naming/find-names.ts';
 import { namesOfKind } from '../domain/naming/notebook-names.ts';
 import { type NamedNote, type NamingReading, NAMING_READINGS, whereNamed } from '../domain/naming/where-named.ts';
@@ -14,6 +16,8 @@ export interface FoundHere {
   readonly group: FoundGroup;
   readonly hit?: TextHit;
   readonly named?: NamedNote;
+  /** The compound the note names, where the words are another name of it, or its CAS number. */
+  readonly compound?: string;
 }
 
 /**
@@ -25,7 +29,8 @@ export function findNotes(base: EvidenceBase, words: string, hits: readonly Text
   const named = namedBy(base, words);
   const found: FoundHere[] = [];
   const shown = new Set<Note>();
-  for (const hit of hits) {
+  const wanted = literalHits(base, words, hits);
+  for (const hit of wanted) {
     const note = base.noteIn(hit.file);
     if (!note || hit.near) continue;
     shown.add(note);
@@ -38,10 +43,37 @@ export function findNotes(base: EvidenceBase, words: string, hits: readonly Text
     shown.add(naming.note);
     found.push({ note: naming.note, group: groupOf(naming), named: naming });
   }
-  for (const hit of hits) {
+  for (const [note, compound] of compoundNotes(base, words)) {
+    if (shown.has(note)) continue;
+    shown.add(note);
+    found.push({ note, group: 'other-name', compound });
+  }
+  for (const hit of wanted) {
     const note = base.noteIn(hit.file);
     if (note && hit.near && !shown.has(note)) found.push({ note, group: 'near', hit });
   }
+  return found;
+}
+
+/** Numbers are no words: of a CAS number or a Colour Index name only the whole of it answers. */
+function literalHits(base: EvidenceBase, words: string, hits: readonly TextHit[]): readonly TextHit[] {
+  const text = words.trim().toLowerCase();
+  if (!isCasNumber(text) && !genericName(text)) return hits;
+  return hits.filter(({ file }) => base.noteIn(file)?.source.toLowerCase().includes(text));
+}
+
+/** Dyestuffs of the notebook that a Colour Index generic name stands for. */
+const genericHolders = (base: EvidenceBase, words: string): readonly NoteId[] =>
+  (genericName(words)?.dyes ?? []).flatMap((dye) => base.note(dye)?.id ?? []);
+
+/** Dyestuffs and textiles whose markers name the compound that the words mean, under whatever name; none where they mean a material. */
+function compoundNotes(base: EvidenceBase, words: string): ReadonlyMap<Note, string> {
+  const compound = namedMaterials(base, words).length > 0 ? undefined : findCompound(words)?.name;
+  const found = new Map<Note, string>();
+  if (compound === undefined) return found;
+  const names = (markers: readonly string[]) => markers.some((text) => findCompound(text)?.name === compound);
+  for (const note of base.ofKind('dyestuff')) if (names(note.record.markers)) found.set(note, compound);
+  for (const note of base.ofKind('textile')) if (note.record.threads.some(({ markers }) => names(markers))) found.set(note, compound);
   return found;
 }
 
@@ -59,11 +91,12 @@ export const namedMaterials = (base: EvidenceBase, words: string): readonly Note
 export function materialsMeant(base: EvidenceBase, words: string): readonly { readonly id: NoteId; readonly own: boolean }[] {
   const text = words.trim();
   if (text === '') return [];
-  return MATERIAL_KINDS.flatMap((kind) =>
+  const named = MATERIAL_KINDS.flatMap((kind) =>
     findNames(text, namesOfKind(base, kind).dictionary)
       .filter(({ start, end }) => start === 0 && end === text.length)
       .flatMap(({ holders }) => [...holders].map(([id, { colourWord }]) => ({ id, own: colourWord === undefined }))),
   );
+  return [...named, ...genericHolders(base, text).map((id) => ({ id, own: true }))];
 }
 
 function namedBy(base: EvidenceBase, words: string): ReadonlyMap<Note, NamedNote> {

@@ -66,6 +66,7 @@ function bodyOf(base: EvidenceBase, typed: TypedLab, lab: LabView, dyes: readonl
       : 'No identification was taken: the thread names compounds only.',
     ranked.length > 0 ? `What would explain it, as reckoned when this was written:\n\n${ranked.join('\n')}` : '',
     lab.ruledOut.length > 0 ? `Set aside by place and date: ${lab.ruledOut.join(' ')}` : '',
+    lab.ownFigures.length > 0 ? `Reckoned with figures of the writer’s own: ${lab.ownFigures.join('; ')}.` : '',
     lab.tests.length > 0 ? `What would tell more: ${lab.tests.join(' ')}` : '',
   ];
   return parts.filter((part) => part !== '').join('\n\n');

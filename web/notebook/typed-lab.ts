@@ -1,6 +1,7 @@
 import { coreOf } from '../domain/date/date-span.ts';
 import { parseDate } from '../domain/date/parse-date.ts';
 import type { LabQuestion } from '../domain/laboratory/ask-laboratory.ts';
+import type { LabFigures } from '../domain/laboratory/figures.ts';
 import type { Finding, RatioFinding } from '../domain/laboratory/findings.ts';
 import { LAB_METHODS, type LabMethod } from '../domain/laboratory/tables/methods.ts';
 import type { EvidenceBase } from '../domain/claim/evidence-base.ts';
@@ -19,6 +20,8 @@ export interface TypedLab {
   readonly fibre?: string;
   /** Where the report is printed: `citation key, page`. Only kept, not reasoned with. */
   readonly source?: string;
+  /** Figures of the reader's own. */
+  readonly figures?: LabFigures;
 }
 
 /** A report with nothing in it yet. */

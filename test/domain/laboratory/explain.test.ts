@@ -1,3 +1,5 @@
+import { detection } from '../../../web/domain/laboratory/likelihood.ts';
+import { findCompound as compoundNamed } from '../../../web/domain/laboratory/find-compound.ts';
 import { describe, expect, test } from 'vitest';
 import { genericName, genericNamesOf } from '../../../web/domain/laboratory/colour-index.ts';
 import { explain, type LabContext } from '../../../web/domain/laboratory/explain.ts';
@@ -168,5 +170,25 @@ describe('the Colour Index names', () => {
     expect(COLOUR_INDEX.flatMap(({ dyes }) => dyes).filter((dye) => !known.has(dye))).toEqual([]);
     expect(genericNamesOf('weld').map(({ name }) => name)).toEqual(['C.I. Natural Yellow 2']);
     expect(genericName('C.I. Natural Red 999')).toBeUndefined();
+  });
+});
+
+describe('figures of a reader’s own', () => {
+  const luteolin = compoundNamed('luteolin');
+  if (!luteolin) throw new Error('no luteolin');
+
+  test('take the place of the tables’, for that compound and method alone', () => {
+    const figures = { reach: { 'hplc-dad': { luteolin: 0.5 } }, gone: { luteolin: 0 } };
+    // Carried by 0.97 of dyeings, nothing gone, half of it shown.
+    expect(detection(luteolin, 'main', 'hplc-dad', 1, figures)).toBeCloseTo(0.97 * 0.5, 12);
+    expect(detection(luteolin, 'main', 'hplc-ms', 0, figures)).toBe(detection(luteolin, 'main', 'hplc-ms', 0));
+  });
+
+  test('what is no chance counts as nothing', () => {
+    for (const bad of [-1, 2, NaN]) {
+      expect(detection(luteolin, 'main', 'tlc', 1, { reach: { tlc: { luteolin: bad } }, gone: { luteolin: bad } })).toBe(
+        detection(luteolin, 'main', 'tlc', 1),
+      );
+    }
   });
 });

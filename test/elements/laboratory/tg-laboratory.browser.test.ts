@@ -56,6 +56,39 @@ describe('tg-laboratory', () => {
     expect(saved[0]?.text).not.toContain('dyes:');
   });
 
+  test('every figure stands with its source, and one of the reader’s own turns the answer and is said', async () => {
+    const laboratory = await aLaboratory();
+    await add('luteolin');
+    await page.getByLabelText(/Compound/).fill('genistein');
+    await userEvent.keyboard('{Enter}');
+    await page.getByRole('group', { name: 'genistein' }).getByLabelText('not found').click();
+    await expect.element(page.getByRole('heading', { level: 2 })).toHaveTextContent('Weld');
+    const share = () => laboratory.renderRoot.querySelector('.why')?.textContent ?? '';
+    const before = share();
+    await page.getByText(/figures it was reckoned with/).click();
+    const shown = page.getByLabelText('genistein: shown by HPLC with diode array');
+    await expect.element(shown).toHaveValue('0.9');
+    await expect.element(page.getByText(/graded after CORDIS/).first()).toBeVisible();
+    await expect.element(page.getByText(/our judgement/).first()).toBeVisible();
+    const changed: Readonly<Record<string, string>>[] = [];
+    laboratory.addEventListener('tg-lab-change', (event) => changed.push(event.detail.settings));
+    await shown.fill('0.01');
+    await userEvent.keyboard('{Tab}');
+    await expect.element(page.getByText(/Reckoned with figures of your own: genistein/)).toBeVisible();
+    await expect.poll(share).not.toBe(before);
+    expect(changed.at(-1)).toMatchObject({ reach: 'genistein|hplc-dad|0.01', found: 'luteolin', absent: 'genistein' });
+    await shown.fill('');
+    await userEvent.keyboard('{Tab}');
+    await expect.poll(share).toBe(before);
+  });
+
+  test('a report in the address is the report on the page', async () => {
+    const laboratory = await aLaboratory();
+    laboratory.settings = { found: 'indigotin', region: 'england', when: '1370', method: 'tlc' };
+    await expect.element(page.getByRole('group', { name: 'indigotin' }).getByLabelText('present')).toBeChecked();
+    expect(laboratory.report).toMatchObject({ region: 'england', when: '1370', method: 'tlc' });
+  });
+
   test('has no accessibility faults, empty and answered', async () => {
     const laboratory = await aLaboratory();
     expect(await axeFaults(laboratory)).toEqual([]);

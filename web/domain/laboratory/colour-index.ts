@@ -21,6 +21,7 @@ export const COLOUR_INDEX: readonly GenericName[] = [
   { name: 'C.I. Natural Yellow 2', dyes: ['weld', 'dyers-greenweed'] },
   { name: 'C.I. Natural Yellow 3', dyes: ['turmeric'] },
   { name: 'C.I. Natural Yellow 6', dyes: ['saffron'] },
+  { name: 'C.I. Natural Yellow 7', dyes: ['pomegranate'] },
   { name: 'C.I. Natural Yellow 10', dyes: ['quercitron'] },
   { name: 'C.I. Natural Yellow 11', dyes: ['old-fustic'] },
   { name: 'C.I. Natural Yellow 13', dyes: ['persian-berries'] },

@@ -87,7 +87,7 @@ export function logFit(
 ): number {
   let sum = 0;
   for (const { compound, finding } of known) {
-    const chances = chancesOf(compound, dyes, methodFor(finding, compound, report), aged);
+    const chances = chancesOf(compound, dyes, methodFor(finding, compound, report), aged, weights.figures);
     sum += Math.log(Math.max(likelihoodOf(finding.found, chances), 1e-12));
   }
   for (const ratio of [...report.ratios].sort((a, b) => (a.ratio < b.ratio ? -1 : 1))) {

@@ -35,7 +35,9 @@ export function furtherTests(
   report: LabReport,
   context: LabContext,
 ): readonly FurtherTest[] {
-  const aged = agedBy(context.ageYears, context.weights ?? LAB_WEIGHTS);
+  const weights = context.weights ?? LAB_WEIGHTS;
+  const { figures } = weights;
+  const aged = agedBy(context.ageYears, weights);
   const between = [a.dye, b.dye] as const;
   const compounds = [...new Set([...a.holds, ...b.holds].map(({ compound }) => compound))].flatMap((name): readonly FurtherTest[] => {
     const compound = findCompound(name);
@@ -43,12 +45,12 @@ export function furtherTests(
     const method: LabMethod = compound.family === 'element' ? 'sem-edx' : 'hplc-ms';
     const known = answer.known.find((one) => one.compound.name === name);
     if (known && known.finding.found !== 'not-tested') {
-      const already = reachOf(methodFor(known.finding, compound, report), compound, 'minor');
-      if (known.finding.found !== 'absent' || already >= 0.8 * reachOf(method, compound, 'minor')) return [];
+      const already = reachOf(methodFor(known.finding, compound, report), compound, 'minor', figures);
+      if (known.finding.found !== 'absent' || already >= 0.8 * reachOf(method, compound, 'minor', figures)) return [];
     }
     const shown = (dye: DyeProfile): number => {
       const held = dye.holds.find((one) => one.compound === name);
-      return held ? detection(compound, held.strength, method, aged) : 0;
+      return held ? detection(compound, held.strength, method, aged, figures) : 0;
     };
     const gain = shown(a) - shown(b);
     return [{ kind: 'compound', compound: name, method, points: gain > 0 ? a.dye : b.dye, between, gain: Math.abs(gain) }];

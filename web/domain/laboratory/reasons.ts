@@ -45,7 +45,8 @@ const TO_HAND: ReadonlySet<Standing> = new Set<Standing>(['local', 'imported', '
 /** What speaks for and against an explanation of a report. */
 export function reasonsFor(explanation: Explanation, answer: LabAnswer, report: LabReport, context: LabContext): Reasons {
   const dyes = explanation.dyes.flatMap((id) => answer.candidates.find(({ dye }) => dye === id) ?? []);
-  const aged = agedBy(context.ageYears, context.weights ?? LAB_WEIGHTS);
+  const weights = context.weights ?? LAB_WEIGHTS;
+  const aged = agedBy(context.ageYears, weights);
   const speaksFor: Reason[] = [];
   const against: Reason[] = [];
   const weak: Reason[] = [];
@@ -58,7 +59,7 @@ export function reasonsFor(explanation: Explanation, answer: LabAnswer, report: 
       else against.push({ kind: 'unexplained', compound, found });
     } else if (found === 'absent') {
       for (const { dye, strength } of from) {
-        const chance = detection(known.compound, strength, methodFor(known.finding, known.compound, report), aged);
+        const chance = detection(known.compound, strength, methodFor(known.finding, known.compound, report), aged, weights.figures);
         (chance >= WEIGHS_FROM ? against : weak).push({ kind: 'missing', compound, dye, strength, chance });
       }
     }

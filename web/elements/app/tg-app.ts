@@ -18,6 +18,7 @@ import type { Engine, NotebookSize } from '../../notebook/engine.ts';
 import type { QuestionChangeEvent } from '../ask/question-change-event.ts';
 import '../ask/tg-ask.ts';
 import type { CompareChangeEvent } from '../compare/compare-change-event.ts';
+import type { LabChangeEvent } from '../laboratory/lab-change-event.ts';
 import type { TableChangeEvent } from '../table/table-change-event.ts';
 import { lookAddress, lookedIds } from '../../notebook/looking-address.ts';
 import type { LookingChangeEvent } from '../looking/looking-change-event.ts';
@@ -294,7 +295,12 @@ export class TgApp extends LitElement {
       default:
         if (id === 'laboratory') {
           void import('../laboratory/tg-laboratory.ts');
-          return html`<tg-laboratory .engine=${this.engine} .version=${this.version}></tg-laboratory>`;
+          return html`<tg-laboratory
+            .engine=${this.engine}
+            .settings=${settings}
+            .version=${this.version}
+            @tg-lab-change=${this.#labAsked}
+          ></tg-laboratory>`;
         }
         if (id === 'table') {
           void import('../table/tg-table.ts');
@@ -362,6 +368,10 @@ export class TgApp extends LitElement {
 
   #chartAsked({ detail: { chart, year, settled } }: ChartChangeEvent) {
     this.#goTo(addressOf({ view: 'who-had-what', settings: settingsOfChart(chart, year) }), settled);
+  }
+
+  #labAsked({ detail: { settings } }: LabChangeEvent) {
+    this.#goTo(addressOf({ view: 'ask', id: 'laboratory', settings }), true);
   }
 
   #tableAsked({ detail: { table } }: TableChangeEvent) {

@@ -36,8 +36,17 @@ export class TgAsk extends LitElement {
       margin: var(--tg-space-5) 0 0;
       font: 600 var(--tg-type-2) / 1.25 var(--tg-font-reading);
     }
+    .ways {
+      margin: var(--tg-space-6) 0 0;
+      font: var(--tg-type-base) / 1.5 var(--tg-font-label);
+    }
+    a {
+      color: inherit;
+      text-underline-offset: 0.2em;
+    }
     @media print {
-      button {
+      button,
+      .ways {
         display: none;
       }
     }
@@ -84,7 +93,20 @@ export class TgAsk extends LitElement {
               <button type="button" part="print" @click=${() => globalThis.print()}>Print this answer on one page (key P)</button>`
           : nothing
       }
+      <p class="ways">${this.#ways()}</p>
     `;
+  }
+
+  /** Other questions of the same place and date. */
+  #ways() {
+    const { region, when, fibre = '' } = this.question;
+    const settings = [
+      ['region', region],
+      ['when', when],
+      ['fibre', fibre],
+    ].map(([key, value = '']) => `${key}=${encodeURIComponent(value)}`);
+    return html`Have you a laboratory’s report instead of a colour?
+      <a href=${`#/ask/laboratory?${settings.join('&')}`}>Ask what dyed the thread</a>`;
   }
 
   /** An old cloth's colour is asked first as what it may have been; the answer below takes it as it stands. */

@@ -4,6 +4,7 @@ import type { Engine } from '../../notebook/engine.ts';
 import { lookAddress } from '../../notebook/looking-address.ts';
 import type { DyestuffEntry, DyestuffView } from '../../notebook/views/dyestuff-view.ts';
 import type { NamedNoteView } from '../../notebook/views/naming-view.ts';
+import { reachAddress } from '../reach-map/reach-address.ts';
 import '../availability-chart/tg-availability-chart.ts';
 import { baseStyles } from '../shared/base.styles.ts';
 import { LatestTask } from '../shared/latest-task.ts';
@@ -114,6 +115,7 @@ export class TgDyestuffs extends LitElement {
       <section part="chart">
         <h2>Who had it, when</h2>
         ${this.#chart(view)}
+        <p><a href=${reachAddress(view.id, 'c. 1370')}>How far it reached at a date, on a map</a></p>
       </section>
       ${this.#cloths(view)} ${this.#gathering(view)} ${this.#list('Fastness to light', view.lightfast)}
       ${
@@ -149,7 +151,7 @@ export class TgDyestuffs extends LitElement {
     `;
   }
 
-  #facts({ facts, markers }: DyestuffView) {
+  #facts({ facts, markers, laboratory }: DyestuffView) {
     if (facts.length === 0 && markers.length === 0) return nothing;
     return html`<dl>
       ${facts.map(
@@ -161,7 +163,7 @@ export class TgDyestuffs extends LitElement {
         markers.length === 0
           ? nothing
           : html`<dt>A laboratory finds</dt>
-              <dd>${markers.join(', ')}</dd>`
+              <dd>${markers.join(', ')} · <a href=${laboratory}>What else would explain these</a></dd>`
       }
     </dl>`;
   }

@@ -3,6 +3,7 @@ import { findCompound } from '../../domain/laboratory/find-compound.ts';
 import type { Finding, Found } from '../../domain/laboratory/findings.ts';
 import { COMPOUNDS } from '../../domain/laboratory/tables/compounds.ts';
 import { MARKER_RATIOS } from '../../domain/laboratory/tables/marker-ratios.ts';
+import type { LabMethod } from '../../domain/laboratory/tables/methods.ts';
 import type { TypedLab } from '../../notebook/typed-lab.ts';
 
 const FAMILY_WORDS: Readonly<Record<CompoundFamily, string>> = {
@@ -65,6 +66,23 @@ export function withRatio(report: TypedLab, ratio: string, value: string, tolera
   const others = report.ratios.filter((one) => one.ratio !== ratio);
   if (value.trim() === '' || v === undefined || !Number.isFinite(v) || v < 0) return { ...report, ratios: others };
   return { ...report, ratios: [...others, { ratio, value: v, ...(t !== undefined && t > 0 ? { tolerance: t } : {}) }] };
+}
+
+/** A report with a figure of the reader's own; what is no chance puts the tables' figure back. */
+export function withFigure(
+  report: TypedLab,
+  { compound, method }: { readonly compound: string; readonly method: LabMethod },
+  which: 'reach' | 'gone',
+  typed: string,
+): TypedLab {
+  const chance = typed.trim() === '' ? NaN : Number(typed.trim().replace(',', '.'));
+  const put = (held: Readonly<Record<string, number>> | undefined): Readonly<Record<string, number>> => {
+    const { [compound]: _before, ...others } = held ?? {};
+    return chance >= 0 && chance <= 1 ? { ...others, [compound]: chance } : others;
+  };
+  const { reach, gone } = report.figures ?? {};
+  const figures = which === 'gone' ? { reach, gone: put(gone) } : { reach: { ...reach, [method]: put(reach?.[method]) }, gone };
+  return { ...report, figures: { ...(figures.reach && { reach: figures.reach }), ...(figures.gone && { gone: figures.gone }) } };
 }
 
 /** A report to try it with: a green that might be weld or greenweed over woad; invented. */

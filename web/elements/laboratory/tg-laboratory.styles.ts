@@ -101,6 +101,25 @@ export const styles = css`
     text-underline-offset: 0.2em;
     font-size: var(--tg-type-small);
   }
+  .figure > div {
+    margin-block: var(--tg-space-2);
+  }
+  .figure label {
+    display: flex;
+    flex-wrap: wrap;
+    gap: var(--tg-space-2) var(--tg-space-3);
+    align-items: center;
+    font: var(--tg-type-base) / 1.35 var(--tg-font-label);
+  }
+  .figure .number {
+    font: inherit;
+    color: inherit;
+    background: var(--tg-surface);
+    border: 1px solid var(--tg-edge);
+    border-radius: 2px;
+    padding: var(--tg-space-1) var(--tg-space-3);
+    min-block-size: var(--tg-touch);
+  }
   .families {
     columns: 2 18rem;
     column-gap: var(--tg-space-6);

@@ -5,6 +5,8 @@ import type { LabMethod } from '../../domain/laboratory/tables/methods.ts';
 import type { Engine } from '../../notebook/engine.ts';
 import { EMPTY_LAB, type TypedLab } from '../../notebook/typed-lab.ts';
 import type { ChoicesView } from '../../notebook/views/choices-view.ts';
+import { labOfSettings, settingsOfLab } from '../../notebook/lab-address.ts';
+import type { LabFigure, LabFigureRow } from '../../notebook/views/lab-figures.ts';
 import type { LabOrProblems, LabView } from '../../notebook/views/lab-view.ts';
 import { foundWords, methodWords } from '../../notebook/words/lab-words.ts';
 import { problemSentence } from '../ask/question-view.ts';
@@ -13,7 +15,16 @@ import { fewWords, listWord, typedWord } from '../shared/sentence-words.ts';
 import { sentenceStyles } from '../shared/sentence.styles.ts';
 import { labHead, labRest } from './lab-answer.ts';
 import { LabChangeEvent } from './lab-change-event.ts';
-import { compoundNames, EXAMPLE_LAB, familiesToChoose, ratioNames, withFinding, withoutFinding, withRatio } from './lab-form-view.ts';
+import {
+  compoundNames,
+  EXAMPLE_LAB,
+  familiesToChoose,
+  ratioNames,
+  withFigure,
+  withFinding,
+  withoutFinding,
+  withRatio,
+} from './lab-form-view.ts';
 import './tg-lab-keep.ts';
 import { styles } from './tg-laboratory.styles.ts';
 
@@ -30,6 +41,8 @@ export class TgLaboratory extends LitElement {
   @property({ attribute: false }) engine?: Engine;
   /** The report. */
   @property({ attribute: false }) report: TypedLab = EMPTY_LAB;
+  /** The report as an address holds it; it goes before `report`. */
+  @property({ attribute: false }) settings?: Readonly<Record<string, string>>;
   /** Grows when the notebook changes. */
   @property({ type: Number }) version = 0;
 
@@ -44,6 +57,8 @@ export class TgLaboratory extends LitElement {
   readonly #asking = new LatestTask<LabOrProblems>((result) => (this.result = result));
 
   override willUpdate(changed: PropertyValues<this>) {
+    if (changed.has('settings') && this.settings && !isSame(this.settings, settingsOfLab(this.report)))
+      this.report = labOfSettings(this.settings);
     if (!this.engine) return;
     const anew = changed.has('engine') || changed.has('version');
     if (anew) this.#choosing.run(this.engine.choices());
@@ -68,8 +83,45 @@ export class TgLaboratory extends LitElement {
   }
 
   #answer(lab: LabView) {
-    return html`${labHead(lab)} ${labRest(lab)}
+    return html`${labHead(lab)} ${labRest(lab)} ${this.#figures(lab.figures)}
       <tg-lab-keep .engine=${this.engine} .report=${this.report} .explanations=${lab.explanations}></tg-lab-keep>`;
+  }
+
+  #figures(rows: readonly LabFigureRow[]) {
+    return html`<details class="figures">
+      <summary>The figures it was reckoned with, to be changed where you know better</summary>
+      <p class="small">
+        Each is a chance between 0 and 1. Shown: that the method shows the compound where there is plenty of it. Gone: that 250 years have
+        taken it. An empty field takes the tables’ figure again.
+      </p>
+      <ul class="lines">
+        ${rows.map((row) => this.#figureRow(row))}
+      </ul>
+    </details>`;
+  }
+
+  #figureRow(row: LabFigureRow) {
+    const field = (which: 'reach' | 'gone', label: string, { value, from, isOwn }: LabFigure) =>
+      html`<div>
+        <label
+          >${label}
+          <input
+            class="number"
+            type="text"
+            inputmode="decimal"
+            aria-label=${`${row.compound}: ${label}`}
+            .value=${value}
+            @change=${(event: Event) => this.#set(withFigure(this.report, row, which, (event.target as HTMLInputElement).value))}
+          />
+        </label>
+        <span class="small">${isOwn ? html`<strong>${from}</strong>` : from}</span>
+      </div>`;
+    return html`<li class="figure">
+      <p><strong>${row.compound}</strong> <span class="small">${row.also}</span></p>
+      ${field('reach', `shown by ${row.methodWord}`, row.reach)} ${field('gone', 'gone after 250 years', row.gone)}
+      <p class="small">strays in without a source: ${row.stray}</p>
+      ${row.givenBy.map((line) => html`<p class="small">${line}</p>`)}
+    </li>`;
   }
 
   #findings() {
@@ -211,6 +263,9 @@ export class TgLaboratory extends LitElement {
     this.dispatchEvent(new LabChangeEvent(report));
   }
 }
+
+const isSame = (a: Readonly<Record<string, string>>, b: Readonly<Record<string, string>>): boolean =>
+  Object.keys(a).length === Object.keys(b).length && Object.entries(a).every(([key, value]) => b[key] === value);
 
 declare global {
   interface HTMLElementTagNameMap {

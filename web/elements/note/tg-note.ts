@@ -92,7 +92,7 @@ export class TgNote extends LitElement {
     </header>`;
   }
 
-  #ways({ id, kind, readOnly }: NoteView) {
+  #ways({ id, kind, readOnly, laboratory }: NoteView) {
     const here = noteAddress(id);
     return html`<ul class="steps">
       ${
@@ -103,6 +103,7 @@ export class TgNote extends LitElement {
               <li><a href=${`${here}?versions=all`}>Earlier versions</a></li>`
       }
       ${kind === 'dyestuff' ? html`<li><a href=${`#/dyestuffs/${encodeURIComponent(id)}`}>Everything on this dyestuff</a></li>` : nothing}
+      ${laboratory.map(({ words, address }) => html`<li><a href=${address}>${words}</a></li>`)}
       ${readOnly ? html`<li class="small">This file is not UTF-8 and cannot be changed here.</li>` : nothing}
     </ul>`;
   }

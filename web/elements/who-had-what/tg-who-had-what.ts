@@ -14,6 +14,7 @@ import type { BandPickEvent, ClothPickEvent, YearChangeEvent } from '../shared/e
 import { LatestTask } from '../shared/latest-task.ts';
 import { fewWords, listWord } from '../shared/sentence-words.ts';
 import { sentenceStyles } from '../shared/sentence.styles.ts';
+import { reachAddress } from '../reach-map/reach-address.ts';
 import { ChartChangeEvent } from './chart-change-event.ts';
 import { AROUND_WORDS, csvOf, ORIGIN_WORDS, SOURCE_WORDS } from './who-had-what-words.ts';
 
@@ -140,7 +141,10 @@ export class TgWhoHadWhat extends LitElement {
         @tg-year-change=${(event: YearChangeEvent) => this.#ask(event.detail.year)}
         @tg-band-pick=${this.#pick}
       ></tg-availability-chart>
-      <p><a download="who-had-what.csv" href=${csvOf(view)}>The chart as CSV</a></p>
+      <p>
+        <a href=${reachAddress(view.rows[0]?.id ?? '', String(this.year))}>How far a source reached in ${this.year}, on a map</a> ·
+        <a download="who-had-what.csv" href=${csvOf(view)}>The chart as CSV</a>
+      </p>
       ${view.silent.length === 0 ? nothing : html`<p class="quiet">No claim here: ${view.silent.map(({ title }) => title).join(', ')}.</p>`}
     `;
   }

@@ -3,6 +3,7 @@ import type { EvidenceBase } from '../../domain/claim/evidence-base.ts';
 import { claimKey, isHard, type PlacedClaim } from '../../domain/claim/claim.ts';
 import { evidenceClassOf } from '../../domain/claim/evidence-class.ts';
 import { formatSpan } from '../../domain/date/format-date.ts';
+import { genericNamesOf } from '../../domain/laboratory/colour-index.ts';
 import type { DyestuffRecord, Note } from '../../domain/note/note.ts';
 import { dyedRecipes } from '../../domain/verdict/cloths.ts';
 import { routeOf } from '../../domain/verdict/route.ts';
@@ -10,6 +11,7 @@ import type { Notebook } from '../notebook.ts';
 import { sourceText, titleOf } from '../words/claim-line.ts';
 import { classWords, knownByWords, statusWords } from '../words/verdict-words.ts';
 import { weaveOf } from './cloth-view.ts';
+import { labOfMarkers } from './lab-links.ts';
 
 /** A band of the chart: one claim about one place. */
 export interface BandView {
@@ -76,6 +78,8 @@ export interface DyestuffView {
   readonly names: readonly { readonly name: string; readonly lang?: string }[];
   readonly facts: readonly { readonly label: string; readonly text: string }[];
   readonly markers: readonly string[];
+  /** The laboratory's page with these found; '' without any. */
+  readonly laboratory: string;
   readonly gather?: { readonly months: readonly number[]; readonly text: string };
   readonly lightfast: readonly string[];
   readonly cautions: readonly string[];
@@ -99,7 +103,7 @@ export function dyestuffIndex(notebook: Notebook): readonly DyestuffEntry[] {
         id,
         title,
         latin: record.latin[0] ?? '',
-        names: names.map(({ name }) => name),
+        names: [...names.map(({ name }) => name), ...genericNamesOf(id).map(({ name }) => name)],
         matter: record.matter ?? '',
         claims: base.claimsOf(id).length,
         ...(hex === undefined ? {} : { hex }),
@@ -123,8 +127,10 @@ export function dyestuffView(notebook: Notebook, id: string): DyestuffView | und
     facts: [
       ...(record.matter ? [{ label: 'Matter', text: record.matter }] : []),
       ...(record.part === undefined ? [] : [{ label: 'Part used', text: record.part }]),
+      ...genericFact(note.id),
     ],
     markers: record.markers,
+    laboratory: record.markers.length === 0 ? '' : labOfMarkers(record.markers),
     ...(record.gather ? { gather: gatherOf(record) } : {}),
     lightfast: record.lightfast.map((grade) => lightfastText(base, grade)),
     cautions: record.cautions,
@@ -135,6 +141,12 @@ export function dyestuffView(notebook: Notebook, id: string): DyestuffView | und
     source: sourceText(note.sources),
     invented: note.invented,
   };
+}
+
+/** Colour Index generic names, which are from memory and say so. */
+function genericFact(id: string): DyestuffView['facts'] {
+  const names = genericNamesOf(id).map(({ name, doubtful }) => `${name}${doubtful === true ? ' (doubtful)' : ''}`);
+  return names.length === 0 ? [] : [{ label: 'Colour Index', text: `${names.join(', ')}, from memory` }];
 }
 
 function gatherOf({ gather }: DyestuffRecord): { readonly months: readonly number[]; readonly text: string } {

@@ -10,7 +10,7 @@ import { type FindingProblem, poseFinding } from '../pose-finding.ts';
 import type { TextHit, TypedFinding } from '../ports-finding.ts';
 import { titleOf } from '../words/claim-line.ts';
 import { kindWords } from '../words/kind-words.ts';
-import { readingWords, whyFound, whyNamed } from '../words/naming-words.ts';
+import { readingWords, whyCompound, whyFound, whyNamed } from '../words/naming-words.ts';
 
 /** A stretch of a note's text with the word that answers in its middle. */
 export interface FoundPlace {
@@ -93,15 +93,23 @@ const everyNote = (base: EvidenceBase): readonly FoundHere[] =>
     .sort((a, b) => a.title.localeCompare(b.title, 'en', { numeric: true }) || (a.id < b.id ? -1 : 1))
     .map((note) => ({ note, group: 'words' }));
 
-function noteView(base: EvidenceBase, { note, hit, named, group }: FoundHere): FoundNoteView {
+function noteView(base: EvidenceBase, { note, hit, named, compound, group }: FoundHere): FoundNoteView {
   const marks = new Set(hit?.marks ?? []);
-  const isBare = !hit && !named;
+  const isBare = !hit && !named && compound === undefined;
   return {
     id: note.id,
     title: note.title,
     marked: markedText(note.title, marks),
     kindWord: kindWords[note.record.kind].one,
-    why: isBare ? '' : named ? whyNamed(base, named) : group === 'near' ? whyFound(hit?.why ?? []) : '',
+    why: isBare
+      ? ''
+      : compound !== undefined
+        ? whyCompound(compound)
+        : named
+          ? whyNamed(base, named)
+          : group === 'near'
+            ? whyFound(hit?.why ?? [])
+            : '',
     places: marks.size === 0 ? [] : placesOf(note, marks),
   };
 }

@@ -1,7 +1,8 @@
 import type { EvidenceBase } from '../../domain/claim/evidence-base.ts';
 import { formatSpan } from '../../domain/date/format-date.ts';
 import { askLaboratory, type LabReply } from '../../domain/laboratory/ask-laboratory.ts';
-import { genericNamesOf } from '../../domain/laboratory/colour-index.ts';
+import { genericName, genericNamesOf } from '../../domain/laboratory/colour-index.ts';
+import type { DyeProfile } from '../../domain/laboratory/compound.ts';
 import type { Explanation } from '../../domain/laboratory/explain.ts';
 import { nearestCompounds } from '../../domain/laboratory/find-compound.ts';
 import type { LabReport } from '../../domain/laboratory/findings.ts';
@@ -29,6 +30,7 @@ import {
 import { inList } from '../words/in-list.ts';
 import { standingWords, verdictWords } from '../words/verdict-words.ts';
 import { type DraftNote, labNote } from '../lab-note.ts';
+import { labFigures, type LabFigureRow, ownFigureLines, weightsOf } from './lab-figures.ts';
 import { mordantLines } from './lab-mordants.ts';
 
 /** A dye of an explanation. */
@@ -68,6 +70,10 @@ export interface LabView {
   readonly tests: readonly string[];
   readonly mordants: readonly string[];
   readonly remarks: readonly string[];
+  /** What it was reckoned with, compound by compound. */
+  readonly figures: readonly LabFigureRow[];
+  /** Figures of the reader's own, in words. */
+  readonly ownFigures: readonly string[];
 }
 
 /** A meaning, or what in the report could not be understood. */
@@ -84,7 +90,7 @@ export function labView({ base }: Notebook, typed: TypedLab): LabOrProblems {
   const { posed, problems } = poseLab(base, typed);
   if (!posed) return { problems };
   const { question } = posed;
-  const reply = askLaboratory(base, question);
+  const reply = askLaboratory(base, question, weightsOf(typed));
   const { answer } = reply;
   const groups = foldAlike(reply, question.report);
   const shown = groups.slice(0, MOST).filter(({ share }, i) => i === 0 || share >= LEAST_SHARE);
@@ -98,9 +104,17 @@ export function labView({ base }: Notebook, typed: TypedLab): LabOrProblems {
       ruledOut: ruledOutLines(base, reply),
       tests: best ? testsOf(base, shown, reply, question.report) : [],
       mordants: mordantLines(base, question, answer.known),
+      figures: labFigures(base, typed, profilesShown(reply, shown)),
+      ownFigures: ownFigureLines(typed),
       remarks: remarksOf(base, typed, reply, question.region !== undefined && question.span !== undefined),
     },
   };
+}
+
+/** The dyes of what is laid out, each once. */
+function profilesShown({ answer }: LabReply, groups: readonly Group[]): readonly DyeProfile[] {
+  const ids = new Set(groups.flatMap(({ best }) => best.dyes));
+  return answer.candidates.filter(({ dye }) => ids.has(dye));
 }
 
 /** Explanations that differ only in sources the findings do not tell apart, under the likeliest of them. */
@@ -263,12 +277,20 @@ export function labDraft(notebook: Notebook, typed: TypedLab, dyes: readonly str
 
 function remarksOf(base: EvidenceBase, typed: TypedLab, { answer }: LabReply, placed: boolean): readonly string[] {
   const unknown = answer.unknown.map(({ compound, found }) => {
+    const source = genericName(compound)?.dyes.filter((dye) => base.note(dye) !== undefined) ?? [];
+    if (source.length > 0)
+      return `“${compound}” is the generic name of a source, ${listWords(
+        source.map((dye) => inSentence(base, dye)),
+        'or',
+      )}, and no compound: put in what was found.`;
     const near = nearestCompounds(compound);
     return `“${compound}” (${foundWords[found]}) is not in the tables and was left out.${near.length > 0 ? ` The nearest: ${near.join(', ')}.` : ''}`;
   });
   const doubtful = [...new Set(answer.sources.slice(0, 6).map(({ dye }) => dye))].filter((dye) => base.claimsOf(dye).length === 0);
+  const own = ownFigureLines(typed);
   return [
     ...unknown,
+    ...(own.length > 0 ? [`Reckoned with figures of your own: ${own.join('; ')}.`] : []),
     ...(placed ? [] : ['No place and date together: nothing was set aside by them, and every source counts alike.']),
     ...(doubtful.length > 0 && placed ? [`Your notes make no claim about ${inList(doubtful.map((dye) => inSentence(base, dye)))}.`] : []),
     ...(answer.explanations.length > 0

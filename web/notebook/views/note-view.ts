@@ -8,6 +8,7 @@ import { sourceText, titleOf } from '../words/claim-line.ts';
 import { checkedWords, kindWords } from '../words/kind-words.ts';
 import { classWords, knownByWords, statusWords } from '../words/verdict-words.ts';
 import { type BodyBlock, bodyView } from './body-view.ts';
+import { type LabLink, labLinks } from './lab-links.ts';
 import type { Line } from './line.ts';
 import { linkedFrom, linkedTo } from './linked-notes.ts';
 import { NoteWords } from './note-words.ts';
@@ -71,6 +72,8 @@ export interface NoteView {
   readonly problems: readonly ProblemView[];
   readonly linksTo: readonly LinkedNote[];
   readonly linksFrom: readonly LinkedNote[];
+  /** Ways to the laboratory's page; of a textile only. */
+  readonly laboratory: readonly LabLink[];
 }
 
 /** A note for reading; undefined when the notebook has none of that id. */
@@ -106,6 +109,7 @@ export function noteView(notebook: Notebook, id: string): NoteView | undefined {
       .filter((linked) => linked !== undefined)
       .map(linkedNote),
     linksFrom: linkedTo(base, note).map(linkedNote),
+    laboratory: note.record.kind === 'textile' ? labLinks(note.record) : [],
   };
 }
 

@@ -13,6 +13,9 @@ export const readingWords = {
   'ruled-out': 'Ruled out by the note’s own place and date: the name is shared',
 } as const satisfies Record<NamingReading, string>;
 
+/** Why a note is listed under another name of a compound. */
+export const whyCompound = (compound: string): string => `a laboratory finds ${compound}, another name of it`;
+
 /** Places told for one note; the rest is counted. */
 const MOST_TOLD = 3;
 

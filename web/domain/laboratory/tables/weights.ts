@@ -1,6 +1,7 @@
+import type { LabFigures } from '../figures.ts';
 import type { Standing } from '../../verdict/standing-words.ts';
 
-/** Numbers that steer the ranking and belong to no compound. */
+/** Numbers that steer the ranking and belong to no compound, and a reader's own figures for compounds. */
 export interface LabWeights {
   /** How much place and date speak for a source before anything is measured. */
   readonly ofStanding: Readonly<Record<Standing, number>>;
@@ -17,6 +18,7 @@ export interface LabWeights {
   readonly presentYear: number;
   /** Density of a ratio where a mixture or unknown source leaves it open, per unit of its scale: `times` (log 10), `share`. */
   readonly openRatio: { readonly times: number; readonly share: number };
+  readonly figures?: LabFigures;
 }
 
 /** The standings that set a source aside: shown with what it would explain, not ranked. */
