@@ -279,7 +279,7 @@ function remarksOf(base: EvidenceBase, typed: TypedLab, { answer }: LabReply, pl
   const unknown = answer.unknown.map(({ compound, found }) => {
     const source = genericName(compound)?.dyes.filter((dye) => base.note(dye) !== undefined) ?? [];
     if (source.length > 0)
-      return `“${compound}” is the generic name of a source, ${listWords(
+      return `“${compound}” is the generic name of a source, ${inList(
         source.map((dye) => inSentence(base, dye)),
         'or',
       )}, and no compound: put in what was found.`;
