@@ -10,6 +10,7 @@ export const VIEWS = [
   'palette',
   'who-had-what',
   'recipes',
+  'trials',
   'pot',
   'dye-day',
   'samples',

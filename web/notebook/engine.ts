@@ -1,6 +1,9 @@
 import type { RecipeEntry, RecipeView } from './views/recipe-view.ts';
 import type { TypedDyeDay } from './dye-day-address.ts';
 import type { DyeDayView } from './views/dye-day-view.ts';
+import type { TrialComparisonView } from './views/trial-comparison-view.ts';
+import type { TrialView } from './views/trial-view.ts';
+import type { TrialsView } from './views/trials-view.ts';
 import type { CaptionDraft } from './words/draft-caption.ts';
 import type { DisplayEdit, DisplayEdited, TypedCaption } from './display-edit.ts';
 import type { CaptionDeskView } from './views/caption-desk-view.ts';
@@ -79,6 +82,12 @@ export interface Engine {
   recipe(id: string, fibreGrams: number): Promise<RecipeView | undefined>;
   /** A day at the pots, planned. */
   dyeDay(day: TypedDyeDay): Promise<DyeDayView>;
+  /** The trials of the notebook; of one recipe or material where its id is given. */
+  trials(of?: string): Promise<TrialsView>;
+  /** Everything on one trial; undefined when there is none of that id. */
+  trial(id: string): Promise<TrialView | undefined>;
+  /** What differed between trials. */
+  compareTrials(ids: readonly string[]): Promise<TrialComparisonView>;
   dyestuffs(): Promise<readonly DyestuffEntry[]>;
   /** Everything on one dyestuff; undefined when there is none of that id. */
   dyestuff(id: string): Promise<DyestuffView | undefined>;
@@ -161,6 +170,9 @@ export const ENGINE_METHODS = Object.keys({
   recipes: true,
   recipe: true,
   dyeDay: true,
+  trials: true,
+  trial: true,
+  compareTrials: true,
   dyestuffs: true,
   dyestuff: true,
   namings: true,

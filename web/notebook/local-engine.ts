@@ -1,6 +1,9 @@
 import type { RecipeEntry, RecipeView } from './views/recipe-view.ts';
 import type { TypedDyeDay } from './dye-day-address.ts';
 import type { DyeDayView } from './views/dye-day-view.ts';
+import type { TrialComparisonView } from './views/trial-comparison-view.ts';
+import type { TrialView } from './views/trial-view.ts';
+import type { TrialsView } from './views/trials-view.ts';
 import type { CaptionDraft } from './words/draft-caption.ts';
 import type { DisplayEdit, DisplayEdited, TypedCaption } from './display-edit.ts';
 import type { CaptionDeskView } from './views/caption-desk-view.ts';
@@ -140,6 +143,18 @@ export class LocalEngine implements Engine {
 
   dyeDay(day: TypedDyeDay): Promise<DyeDayView> {
     return this.#ask(import('./views/dye-day-view.ts'), ({ dyeDayView }, notebook) => dyeDayView(notebook, day));
+  }
+
+  trials(of = ''): Promise<TrialsView> {
+    return this.#ask(import('./views/trials-view.ts'), ({ trialsView }, notebook) => trialsView(notebook, of));
+  }
+
+  trial(id: string): Promise<TrialView | undefined> {
+    return this.#ask(import('./views/trial-view.ts'), ({ trialView }, notebook) => trialView(notebook, id));
+  }
+
+  compareTrials(ids: readonly string[]): Promise<TrialComparisonView> {
+    return this.#ask(import('./views/trial-comparison-view.ts'), ({ trialComparisonView }, notebook) => trialComparisonView(notebook, ids));
   }
 
   dyestuffs(): Promise<readonly DyestuffEntry[]> {

@@ -1,15 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import { minutesText } from '../../../web/notebook/words/dye-day-words.ts';
-import { comparisonText, differenceText, repeatabilityText } from '../../../web/notebook/words/trial-words.ts';
+import { comparisonText, differenceLabel, differenceValues, repeatabilityText } from '../../../web/notebook/words/trial-words.ts';
 
 const hardness = { aspect: 'hardness', values: ['18 °dH', '2 °dH'], effect: 6, known: true } as const;
 const alum = { aspect: 'mordant', material: 'alum', values: ['alum', ''], effect: 9, known: true } as const;
 
 describe('trial words', () => {
-  test('never call a difference the cause', () => {
-    expect(differenceText(hardness)).toMatch(/may have/);
-    expect(differenceText(alum, () => 'Alum')).toMatch(/Alum: alum \/ none/);
-    expect(differenceText({ ...hardness, values: ['18 °dH', undefined], known: false })).toMatch(/not written down.*not known/);
+  test('name what differed and what each pot says of it', () => {
+    expect(differenceLabel(alum, () => 'alum')).toMatch(/, alum$/);
+    expect(differenceLabel({ ...hardness, aspect: 'pH' })).toMatch(/^pH /);
+    expect(differenceValues(alum)).toEqual(['alum', 'none']);
+    expect(differenceValues({ ...hardness, values: ['18 °dH', undefined], known: false })).toEqual(['18 °dH', 'not written down']);
   });
   test('say more where one thing alone was changed', () => {
     const told = { trials: [], missing: [], unsaid: [] };

@@ -19,7 +19,7 @@ export type NoBlueWool = 'other-scale' | 'unreadable' | 'no-grade';
  */
 export function readBlueWool(grade: string | undefined, scale = ''): BlueWoolRange | NoBlueWool {
   if (grade === undefined || grade.trim() === '') return 'no-grade';
-  if (/\bL\s?[2-9]\b/i.test(grade) || /\bL\s?[2-9]\b|AATCC|gr[ae]y.?scale|105-?A0/i.test(scale)) return 'other-scale';
+  if (/\bL\s?[2-9]\b/i.test(grade) || /\bL\s?[2-9]\b|AATCC|gr[ae]y.?scale|105-?\s?[ACDEPX]\d/i.test(scale)) return 'other-scale';
   if (scale.trim() !== '' && !/blue.?wool|B0[1-8]|\bBS\b|ISO/i.test(scale)) return 'other-scale';
   const found = /^(?:BW\s?|class\s?)?([1-8])(?:\s*(?:-|–|to|\/)\s*(?:BW\s?)?([1-8]))?$/i.exec(grade.trim());
   if (!found) return 'unreadable';

@@ -1,4 +1,5 @@
 import type { EvidenceBase } from '../claim/evidence-base.ts';
+import { fastnessTestOf } from '../fastness/fastness-test.ts';
 import type { LightGrade } from '../note/note.ts';
 import type { Route } from '../verdict/route.ts';
 import { type BlueWoolRange, hullOf, type NoBlueWool, readBlueWool } from './blue-wool.ts';
@@ -9,7 +10,7 @@ export interface WeighedGrade {
   readonly grade: LightGrade;
   /** Absent where the grade gives no class, or is of another fibre or mordant. */
   readonly classes?: BlueWoolRange;
-  readonly passedOver?: NoBlueWool | 'other-fibre' | 'other-mordant';
+  readonly passedOver?: NoBlueWool | 'other-fibre' | 'other-mordant' | 'other-test';
 }
 
 /** The class of a swatch's light fastness, with everything that was looked at. */
@@ -57,6 +58,7 @@ const gradesOf = (base: EvidenceBase, dye: string): readonly LightGrade[] => {
 };
 
 function weigh(base: EvidenceBase, dye: string, grade: LightGrade, fibres: readonly string[], mordants: ReadonlySet<string>): WeighedGrade {
+  if (fastnessTestOf(grade.method, grade.scale) !== 'light') return { dye, grade, passedOver: 'other-test' };
   if (grade.on && !fibres.includes(base.resolve(grade.on.text, ['fibre']))) return { dye, grade, passedOver: 'other-fibre' };
   if (grade.mordant && !mordants.has(base.resolve(grade.mordant.text, ['mordant']))) return { dye, grade, passedOver: 'other-mordant' };
   const read = readBlueWool(grade.grade, grade.scale);

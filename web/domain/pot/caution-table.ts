@@ -98,7 +98,7 @@ export const SUBSTANCES: readonly (readonly [RegExp, readonly CautionCode[]])[] 
   [/\b(?:chrome|chromium|(?:bi|di)chromate)\b/, ['chrome-never']],
   [/\b(?:oxalic|rhubarb lea(?:f|ves))\b/, ['oxalic']],
   [/\b(?:galls?|sumac|tannin|tannic|myrobalan|tormentil)\b/, ['tannin-dust']],
-  [/\b(?:lye|caustic|potash|pearl ?ash)\b/, ['lye-burns']],
+  [/\b(?:lye|caustic|potash(?! alum)|pearl ?ash)\b/, ['lye-burns']],
   [/\b(?:lime|quicklime|slaked lime)\b/, ['lime-burns']],
   [/\b(?:urine|ammonia|sal ammoniac|lant)\b/, ['ammonia-fumes']],
   [/\b(?:dithionite|hydrosulphite|hydrosulfite|thiourea dioxide|thiox|spectralite)\b/, ['reducer']],

@@ -76,6 +76,18 @@ export function recipeCautions(base: EvidenceBase, recipe: NoteId): readonly Cau
   ];
 }
 
+/** The cautions of a pot that was run: at what went in, and on the tag of what came out. Empty for no such trial. */
+export function trialCautions(base: EvidenceBase, trial: NoteId): readonly Caution[] {
+  const record = base.note(trial)?.record;
+  if (record?.kind !== 'trial') return [];
+  const used = record.actual.map(({ what, form }) => ({ id: what ? base.resolve(what.text, MATERIAL_KINDS) : '', form }));
+  return [
+    ...unique(used.flatMap(({ id, form }) => substanceCautions(base, id, form))),
+    ...tagCautions(base, trial, used),
+    builtIn('plan', 'competent-person'),
+  ];
+}
+
 function stepCautions(recipe: NoteId, text: string, step: number): readonly Caution[] {
   const codes = new Set(STEP_WORDS.flatMap(([pattern, code]) => (pattern.test(text) ? [code] : [])));
   if (temperaturesIn(text).some(({ toCelsius }) => toCelsius >= SCALDING_CELSIUS)) codes.add('hot-liquor');

@@ -68,6 +68,7 @@ const LATER: Partial<Record<View, () => Promise<unknown>>> = {
   pot: () => import('../pot/tg-pot.ts'),
   'dye-day': () => import('../pot/tg-pot.ts'),
   samples: () => import('../pot/tg-pot.ts'),
+  trials: () => import('../trial/tg-trials.ts'),
   'on-show': () => import('../on-show/tg-on-show.ts'),
   'who-had-what': () => import('../who-had-what/tg-who-had-what.ts'),
 };
@@ -282,6 +283,8 @@ export class TgApp extends LitElement {
       case 'dye-day':
       case 'samples':
         return html`<tg-pot .engine=${this.engine} .view=${view} .about=${id} .settings=${settings} .version=${this.version}></tg-pot>`;
+      case 'trials':
+        return html`<tg-trials .engine=${this.engine} .trial=${id} .settings=${settings} .version=${this.version}></tg-trials>`;
       case 'on-show':
         return html`<tg-on-show
           .engine=${this.engine}
@@ -393,7 +396,7 @@ export class TgApp extends LitElement {
 }
 
 /** The view whose heading stands for this one: what belongs to the pot has none of its own. */
-const headed = (view: View): View => (view === 'dye-day' || view === 'samples' ? 'pot' : view);
+const headed = (view: View): View => (view === 'dye-day' || view === 'samples' || view === 'trials' ? 'pot' : view);
 
 /** "25 November 2026": a sheet of paper outlives the notebook it was printed from. */
 const today = (): string => new Date().toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' });

@@ -6,6 +6,7 @@ import type { DyestuffEntry, DyestuffView } from '../../notebook/views/dyestuff-
 import type { NamedNoteView } from '../../notebook/views/naming-view.ts';
 import { reachAddress } from '../reach-map/reach-address.ts';
 import '../availability-chart/tg-availability-chart.ts';
+import '../fastness/tg-fastness.ts';
 import { baseStyles } from '../shared/base.styles.ts';
 import { LatestTask } from '../shared/latest-task.ts';
 import '../swatch/tg-swatch.ts';
@@ -109,6 +110,7 @@ export class TgDyestuffs extends LitElement {
       ${this.#facts(view)}
       <p>
         <a href=${`#/ask?dye=${view.id}&region=hanse-towns&when=c.%201370`}>Ask whether it was to hand at a place and date</a> ·
+        <a href=${`#/trials?of=${encodeURIComponent(view.id)}`}>Its trials and lots</a> ·
         <a href=${`#/notebook/${view.id}`}>The note itself</a>
       </p>
       ${this.#cautions(view)}
@@ -117,7 +119,7 @@ export class TgDyestuffs extends LitElement {
         ${this.#chart(view)}
         <p><a href=${reachAddress(view.id, 'c. 1370')}>How far it reached at a date, on a map</a></p>
       </section>
-      ${this.#cloths(view)} ${this.#gathering(view)} ${this.#list('Fastness to light', view.lightfast)}
+      ${this.#cloths(view)} ${this.#gathering(view)} ${this.#fastness(view)}
       ${
         view.textiles.length === 0
           ? nothing
@@ -201,7 +203,7 @@ export class TgDyestuffs extends LitElement {
               ></tg-swatch>
               <a href=${`#/notebook/${first.recipe}`}>${first.title}</a>
               <span class="quiet"
-                >${count === 1 ? html`<a href=${`#/notebook/${first.trial}`}>${first.code}</a>` : `${count} samples`}</span
+                >${count === 1 ? html`<a href=${`#/trials/${encodeURIComponent(first.trial)}`}>${first.code}</a>` : `${count} samples`}</span
               >
             </li>`,
         )}
@@ -220,7 +222,7 @@ export class TgDyestuffs extends LitElement {
                   .outOfGamut=${!inScreenGamut}
                   .label=${title}
                 ></tg-swatch>
-                <a href=${`#/notebook/${trial}`}>${title}, ${code}</a>
+                <a href=${`#/trials/${encodeURIComponent(trial)}`}>${title}, ${code}</a>
                 <a class="quiet" href=${lookAddress([id])} aria-label=${`Look closely at ${title}, ${code}`}>Look closely</a>
               </li>`,
           )}
@@ -258,13 +260,11 @@ export class TgDyestuffs extends LitElement {
     </section>`;
   }
 
-  #list(title: string, texts: readonly string[]) {
-    if (texts.length === 0) return nothing;
+  #fastness({ fastness, lightTests }: DyestuffView) {
+    if (fastness.length + lightTests.length === 0) return nothing;
     return html`<section>
-      <h2>${title}</h2>
-      <ul class="plain">
-        ${texts.map((text) => html`<li>${text}</li>`)}
-      </ul>
+      <h2>Fastness</h2>
+      <tg-fastness .rows=${fastness} .tests=${lightTests}></tg-fastness>
     </section>`;
   }
 

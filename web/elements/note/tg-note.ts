@@ -104,6 +104,7 @@ export class TgNote extends LitElement {
       }
       ${kind === 'dyestuff' ? html`<li><a href=${`#/dyestuffs/${encodeURIComponent(id)}`}>Everything on this dyestuff</a></li>` : nothing}
       ${laboratory.map(({ words, address }) => html`<li><a href=${address}>${words}</a></li>`)}
+      ${kind === 'trial' ? html`<li><a href=${`#/trials/${encodeURIComponent(id)}`}>This pot beside others, its lots and tests</a></li>` : nothing}
       ${readOnly ? html`<li class="small">This file is not UTF-8 and cannot be changed here.</li>` : nothing}
     </ul>`;
   }

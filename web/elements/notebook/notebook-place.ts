@@ -15,7 +15,7 @@ export type NotebookPlace =
   | { readonly is: 'versions'; readonly id: string }
   | { readonly is: 'choose' }
   | { readonly is: 'new'; readonly kind: NoteKind; readonly mode: WriteMode }
-  | { readonly is: 'copy'; readonly of: string; readonly mode: WriteMode }
+  | { readonly is: 'copy'; readonly of: string; readonly mode: WriteMode; readonly repeats?: true }
   | { readonly is: 'capture' }
   | { readonly is: 'find' };
 
@@ -37,6 +37,7 @@ export function notebookPlace(id: string | undefined, settings: Readonly<Record<
   if (settings['find'] !== undefined) return { is: 'find' };
   const wanted = settings['new'];
   if (wanted === 'copy' && settings['of'] !== undefined) return { is: 'copy', of: settings['of'], mode };
+  if (wanted === 'repeat' && settings['of'] !== undefined) return { is: 'copy', of: settings['of'], mode, repeats: true };
   if (wanted !== undefined) {
     const kind = [...NOTE_KINDS, 'plain' as const].find((one) => one === wanted);
     return kind ? { is: 'new', kind, mode } : { is: 'choose' };

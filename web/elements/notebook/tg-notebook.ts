@@ -4,6 +4,7 @@ import { DraftShelf } from '../../notebook/draft-shelf.ts';
 import { duplicateText } from '../../notebook/duplicate.ts';
 import type { Engine } from '../../notebook/engine.ts';
 import type { NoteText } from '../../notebook/note-text.ts';
+import { repeatText } from '../../notebook/repeat-text.ts';
 import { starterOf } from '../../notebook/starters.ts';
 import { storeFailureWords } from '../../notebook/words/save-words.ts';
 import '../finding/tg-drawer.ts';
@@ -188,11 +189,12 @@ export class TgNotebook extends LitElement {
     if (original === undefined) return html`<p role="status">Opening the note.</p>`;
     if (original === 'none')
       return html`<p role="alert">No note of this notebook has the id “${place.of}”. <a href="#/notebook">All notes</a></p>`;
-    const text = () => duplicateText(original.text, `${original.title}, a copy`);
+    const text = () => (place.repeats ? repeatText(original) : duplicateText(original.text, `${original.title}, a copy`));
+    const word = place.repeats ? 'repeat' : 'copy';
     return html`<tg-note-write
       .engine=${this.engine}
-      .start=${this.#start(`copy of ${place.of}`, 'plain', text)}
-      .home=${`#/notebook?new=copy&of=${encodeURIComponent(place.of)}`}
+      .start=${this.#start(`${word} of ${place.of}`, 'plain', text)}
+      .home=${`#/notebook?new=${word}&of=${encodeURIComponent(place.of)}`}
       .mode=${place.mode}
       .shelf=${SHELF}
       .version=${this.version}

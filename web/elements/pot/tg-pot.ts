@@ -53,7 +53,8 @@ export class TgPot extends LitElement {
         @tg-dye-day-change=${this.#planned}
       ></tg-dye-day>`;
     return html`<h1>Pot</h1>
-      <p><a href="#/dye-day">Plan a dye day</a>: several recipes and masses, one order of baths, one weighing sheet.</p>`;
+      <p><a href="#/dye-day">Plan a dye day</a>: several recipes and masses, one order of baths, one weighing sheet.</p>
+      <p><a href="#/trials">Trials</a>: what came out of each pot, what differed between them, lots and tests.</p>`;
   }
 
   #planned({ detail: { day } }: DyeDayChangeEvent) {

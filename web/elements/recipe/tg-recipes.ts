@@ -71,7 +71,10 @@ export class TgRecipes extends LitElement {
 
   #page(view: RecipeView) {
     return html`
-      <p class="quiet"><a href="#/recipes">All recipes</a> · <a href=${`#/notebook/${view.note}`}>The note itself</a></p>
+      <p class="quiet">
+        <a href="#/recipes">All recipes</a> · <a href=${`#/notebook/${view.note}`}>The note itself</a> ·
+        <a href=${`#/trials?of=${encodeURIComponent(view.note)}`}>Its trials</a>
+      </p>
       <h1>${view.title}</h1>
       <div class="mass">
         <label
@@ -127,7 +130,7 @@ export class TgRecipes extends LitElement {
                         .outOfGamut=${!inScreenGamut}
                         .label=${`${code}, ${text}`}
                       ></tg-swatch>
-                      <a href=${`#/notebook/${trial}`}>${code}</a> <span class="quiet">${text}</span>
+                      <a href=${`#/trials/${encodeURIComponent(trial)}`}>${code}</a> <span class="quiet">${text}</span>
                     </li>`,
                 )}
               </ul>

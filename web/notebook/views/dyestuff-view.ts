@@ -12,6 +12,7 @@ import { sourceText, titleOf } from '../words/claim-line.ts';
 import { classWords, knownByWords, statusWords } from '../words/verdict-words.ts';
 import { weaveOf } from './cloth-view.ts';
 import { labOfMarkers } from './lab-links.ts';
+import { type FastnessRow, type LightTestView, lightTestViews, publishedFastness } from './fastness-view.ts';
 
 /** A band of the chart: one claim about one place. */
 export interface BandView {
@@ -81,7 +82,9 @@ export interface DyestuffView {
   /** The laboratory's page with these found; '' without any. */
   readonly laboratory: string;
   readonly gather?: { readonly months: readonly number[]; readonly text: string };
-  readonly lightfast: readonly string[];
+  readonly fastness: readonly FastnessRow[];
+  /** Light tests of samples it was used for. */
+  readonly lightTests: readonly LightTestView[];
   readonly cautions: readonly string[];
   readonly rows: readonly BandRow[];
   readonly claims: readonly ListedClaim[];
@@ -132,7 +135,8 @@ export function dyestuffView(notebook: Notebook, id: string): DyestuffView | und
     markers: record.markers,
     laboratory: record.markers.length === 0 ? '' : labOfMarkers(record.markers),
     ...(record.gather ? { gather: gatherOf(record) } : {}),
-    lightfast: record.lightfast.map((grade) => lightfastText(base, grade)),
+    fastness: publishedFastness(base, record.lightfast),
+    lightTests: lightTestViews(base, [...new Set((clothsByDye(notebook).get(note.id) ?? []).map(({ code }) => code))]),
     cautions: record.cautions,
     rows: rowsByRegion(base, placed),
     claims: placed.map((one) => listedClaim(base, one)),
@@ -156,16 +160,6 @@ function gatherOf({ gather }: DyestuffRecord): { readonly months: readonly numbe
       .filter((part) => part !== undefined)
       .join('; '),
   };
-}
-
-function lightfastText(base: EvidenceBase, { on, mordant, grade, scale, method, sources }: DyestuffRecord['lightfast'][number]): string {
-  const cloth = [
-    on && titleOf(base, base.resolve(on.text, ['fibre'])).toLowerCase(),
-    mordant && `${titleOf(base, base.resolve(mordant.text, ['mordant'])).toLowerCase()} mordant`,
-  ]
-    .filter(Boolean)
-    .join(', ');
-  return `${cloth === '' ? 'Fibre and mordant not stated' : `On ${cloth}`}: ${grade ?? 'grade unknown'}${scale === undefined ? '' : ` (${scale}${method === undefined ? '' : `, ${method}`})`}. ${sourceText(sources)}`;
 }
 
 /** One row a region, the regions by their earliest claim. */

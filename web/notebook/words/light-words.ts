@@ -33,6 +33,7 @@ export const passedOverWords = {
   'no-grade': 'no grade is given',
   'other-fibre': 'another fibre',
   'other-mordant': 'another mordant',
+  'other-test': 'a test of something else than light',
 } as const satisfies Record<NoBlueWool | Exclude<WeighedGrade['passedOver'], undefined>, string>;
 
 /** "about 7 months", "20 years", "300 years": no more figures than such an estimate has. */

@@ -28,14 +28,13 @@ export const aspectWords = {
   deviation: 'deviations noted',
 } as const satisfies Record<TrialAspect, string>;
 
-/** A difference in a sentence, said as a possibility; `name` gives a material its title. */
-export function differenceText({ aspect, material, values, known }: TrialDifference, name: (id: string) => string = (id) => id): string {
-  const about = material === undefined ? aspectWords[aspect] : `${aspectWords[aspect]}, ${name(material)}`;
-  const told = values.map((value) => (value === undefined ? 'not written down' : value === '' ? 'none' : value)).join(' / ');
-  return known
-    ? `${capital(about)}: ${told}. This may have made a difference.`
-    : `${capital(about)}: ${told}. Whether it differed is not known.`;
-}
+/** What a difference is about: "Amount of mordant, alum". `name` gives a material its title. */
+export const differenceLabel = ({ aspect, material }: TrialDifference, name: (id: string) => string = (id) => id): string =>
+  capital(material === undefined ? aspectWords[aspect] : `${aspectWords[aspect]}, ${name(material)}`);
+
+/** What each of the pots says of it. */
+export const differenceValues = ({ values }: TrialDifference): readonly string[] =>
+  values.map((value) => (value === undefined ? 'not written down' : value === '' ? 'none' : value));
 
 /** What a comparison comes to. */
 export function comparisonText({ differences, single, unsaid }: TrialComparison): string {
@@ -80,4 +79,5 @@ export const hardnessWords = {
   'very-hard': 'very hard',
 } as const satisfies Record<HardnessBand, string>;
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+/** The pH keeps its small letter. */
+const capital = (text: string): string => (text.startsWith('pH') ? text : text.charAt(0).toUpperCase() + text.slice(1));
