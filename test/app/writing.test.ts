@@ -24,6 +24,18 @@ describe('saveNote', () => {
     expect(await saveNote(keeper, { path: 'a.md', text: `${text}.`, basedOn: text })).toEqual({ is: 'saved' });
   });
 
+  test('files go with a note, changed or new; the same photo is kept once, and another under its name is never overwritten', async () => {
+    const { keeper } = await aKeptNotebook(files);
+    const photo = { path: 'photos/skein-1.jpg', bytes: new Uint8Array([1, 2, 3]) };
+    const text = `${RED}photos/skein-1.jpg`;
+    expect(await saveNote(keeper, { path: PATH, text, basedOn: RED }, [photo])).toEqual({ is: 'saved' });
+    expect((await keeper.read(photo.path))?.bytes).toEqual(photo.bytes);
+    expect(await saveNote(keeper, { path: 'b.md', text }, [photo])).toEqual({ is: 'saved' });
+    const other = { ...photo, bytes: new Uint8Array([4]) };
+    expect(await saveNote(keeper, { path: 'c.md', text }, [other])).toEqual({ is: 'taken' });
+    expect((await keeper.read(photo.path))?.bytes).toEqual(photo.bytes);
+  });
+
   test('never overwrites what its writer did not see', async () => {
     const { keeper, textOf } = await aKeptNotebook(files);
     const theirs = RED.replace('Red', 'Theirs');
@@ -47,7 +59,7 @@ describe('saveNote', () => {
     expect(await saveNote(keeper, { path: PATH, text: 'x' })).toEqual({ is: 'taken' });
     const photo = { path: 'photos/a.jpg', bytes: new Uint8Array([1]) };
     expect(await saveNote(keeper, { path: 'a.md', text: 'x' }, [photo])).toEqual({ is: 'saved' });
-    expect(await saveNote(keeper, { path: 'b.md', text: 'x' }, [photo])).toEqual({ is: 'taken' });
+    expect(await saveNote(keeper, { path: 'b.md', text: 'x' }, [{ ...photo, bytes: new Uint8Array([2]) }])).toEqual({ is: 'taken' });
   });
 
   test('a note deleted elsewhere is a conflict with nothing stored', async () => {

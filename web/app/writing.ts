@@ -3,6 +3,7 @@ import { decodeNote } from '../domain/note/decode-note.ts';
 import type { Keeper } from '../notebook/keeper.ts';
 import type { EarlierNotes, EarlierText, NoteToSave, SaveOutcome } from '../notebook/ports-writing.ts';
 import type { NotebookFile } from '../notebook/notebook.ts';
+import { sameBytes } from '../store/same-bytes.ts';
 import '../elements/write/write-events.ts';
 
 const encoder = new TextEncoder();
@@ -30,7 +31,7 @@ export function answerWriting(target: EventTarget, keeper: NoteKeeper): () => vo
   return () => stopper.abort();
 }
 
-/** Saves a note, with files that belong to it, all or none; what its writer did not see is never overwritten. */
+/** Saves a note, with files that belong to it, all or none; what its writer did not see is never overwritten, and what lies there already is kept once. */
 export async function saveNote(
   keeper: NoteKeeper,
   { path, text, basedOn }: NoteToSave,
@@ -38,13 +39,18 @@ export async function saveNote(
 ): Promise<SaveOutcome> {
   const stored = await keeper.read(path);
   if (basedOn === undefined && stored) return { is: 'taken' };
-  for (const other of others) if (await keeper.read(other.path)) return { is: 'taken' };
+  const wanted: NotebookFile[] = [];
+  for (const other of others) {
+    const there = await keeper.read(other.path);
+    if (there && !sameBytes(there.bytes, other.bytes)) return { is: 'taken' };
+    if (!there) wanted.push(other);
+  }
   if (basedOn !== undefined) {
     const now = stored && decodeNote(stored.bytes).value.text;
     if (now !== basedOn) return now === undefined ? { is: 'conflict' } : { is: 'conflict', stored: now };
   }
   const version = stored?.version === undefined ? {} : { basedOn: stored.version };
-  const result = await keeper.write([{ path, bytes: encoder.encode(text), ...version }, ...others]);
+  const result = await keeper.write([{ path, bytes: encoder.encode(text), ...version }, ...wanted]);
   return outcomeOf(result, path, basedOn === undefined);
 }
 

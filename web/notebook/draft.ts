@@ -1,6 +1,7 @@
 import type { ValuePath } from '../domain/note/locate-value.ts';
 import { removeValue, spliceValue, type SpliceError } from '../domain/note/splice.ts';
 import type { PlainValue, RawYaml } from '../domain/note/yaml-text.ts';
+import type { NotebookFile } from './notebook.ts';
 import { ok, type Result } from '../domain/result.ts';
 
 /** A note that is being written: the text and how it came to be. Nothing in it is read; whoever shows it reads the text. */
@@ -10,6 +11,8 @@ export interface Draft {
   readonly base: string;
   /** True for a note that lies nowhere yet. */
   readonly isNew: boolean;
+  /** Files picked for it, to be saved with it once its text names them. */
+  readonly files?: readonly NotebookFile[];
   /** The text as it stands. */
   readonly text: string;
   readonly past: readonly Step[];
@@ -79,6 +82,15 @@ export function redone(draft: Draft): Draft {
   if (!step) return draft;
   return { ...draft, text: step.text, past: [...draft.past, { text: draft.text, label: step.label }], future };
 }
+
+/** The draft with one more file, to be saved with it. */
+export const withFile = (draft: Draft, file: NotebookFile): Draft => ({
+  ...draft,
+  files: [...(draft.files ?? []).filter(({ path }) => path !== file.path), file],
+});
+
+/** The files to save with a text: those it names. */
+export const filesOf = ({ files = [] }: Draft, text: string): readonly NotebookFile[] => files.filter(({ path }) => text.includes(path));
 
 /** The draft once this text of it has been saved; what was typed meanwhile stays to be saved. */
 export const savedAs = (draft: Draft, text: string): Draft => ({ ...draft, base: text, isNew: false });

@@ -2,7 +2,7 @@ import { page, userEvent } from 'vitest/browser';
 import { afterEach, describe, expect, test } from 'vitest';
 import '../../../web/elements/write/tg-note-form.ts';
 import type { TgNoteForm } from '../../../web/elements/write/tg-note-form.ts';
-import { openDraft, withoutValue, withText, withValue, type Draft } from '../../../web/notebook/draft.ts';
+import { filesOf, openDraft, withFile, withoutValue, withText, withValue, type Draft } from '../../../web/notebook/draft.ts';
 import { LocalEngine } from '../../../web/notebook/local-engine.ts';
 import { starterOf } from '../../../web/notebook/starters.ts';
 import { axeFaults } from '../../helpers/axe-faults.ts';
@@ -37,6 +37,10 @@ async function aForm(text: string): Promise<Open> {
   let draft = openDraft('a.md', text);
   const form = Object.assign(document.createElement('tg-note-form'), { engine, text, choices: await engine.writingChoices() });
   form.addEventListener('tg-draft-edit', ({ detail }) => {
+    if (detail.is === 'file') {
+      draft = withFile(draft, detail.file);
+      return;
+    }
     const result =
       detail.is === 'text'
         ? { ok: true as const, value: withText(draft, detail.text, detail.label) }
@@ -69,6 +73,36 @@ describe('tg-note-form', () => {
     await expect.element(page.getByText('Read as 1268–1300.')).toBeVisible();
     await userEvent.tab();
     expect(draft().text).toBe(MADDER.replace('c. 1290', 'late 13th century'));
+  });
+
+  test('a colour is taken by eye into a sample, and a word that is none is told in its place', async () => {
+    const { draft } = await aForm('---\nkind: trial\nsamples:\n  - code: A\n    colour: {hex: "#a63d2b"}\n---\n');
+    await page.getByText('A, #a63d2b').click();
+    await page.getByText('#a63d2b', { exact: true }).first().click();
+    await page.getByText(/^From a photo, a spectrum/).click();
+    await page.getByRole('button', { name: 'By eye' }).click();
+    await page.getByRole('button', { name: 'Take this colour' }).click();
+    await expect.poll(() => draft().text).toMatch(/by: eye/);
+    expect(draft().text).not.toContain('hex');
+    expect(await axeFaults(document.body)).toEqual([]);
+    await page.getByRole('button', { name: 'Write it, or take a cloth' }).click();
+    await userEvent.fill(page.getByLabelText('The colour', { exact: true }), 'murrey');
+    await userEvent.tab();
+    await expect.element(page.getByText(/No numbers can be made of “murrey”/)).toBeVisible();
+  });
+
+  test('a file of measurements picked for a sample goes with the note', async () => {
+    const { draft } = await aForm('---\nkind: trial\ncolour: {hex: "#a63d2b"}\n---\n');
+    await page.getByText('#a63d2b', { exact: true }).first().click();
+    await page.getByText(/^From a photo, a spectrum/).click();
+    await page.getByRole('button', { name: 'From a spectrum' }).click();
+    const nms = Array.from({ length: 31 }, (_, i) => 400 + i * 10);
+    const text = `sample,${nms.join(',')}\nA1,${nms.map(() => 0.2).join(',')}\n`;
+    await userEvent.upload(page.getByLabelText(/A file of measurements/), new File([text], 'Skeins.csv', { type: 'text/csv' }));
+    await page.getByRole('button', { name: 'Take this colour' }).click();
+    await expect.poll(() => draft().text).toMatch(/spectrum: *\{? *\n? *file: spectra\/skeins-[\da-f]{8}\.csv/);
+    const [file] = filesOf(draft(), draft().text);
+    expect(new TextDecoder().decode(file?.bytes)).toBe(text);
   });
 
   test('a date that cannot be read is told in its place', async () => {

@@ -8,6 +8,8 @@ export interface PickedColour {
   readonly by?: ColourOrigin;
   /** The photo the colour was taken from, to be kept beside it. */
   readonly photo?: File;
+  /** The file of measurements it is in, to be kept beside it, and the sample's id there. */
+  readonly spectrum?: { readonly file: File; readonly sample: string };
 }
 
 /** The reader chose a colour. */

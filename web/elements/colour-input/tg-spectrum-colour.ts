@@ -3,7 +3,7 @@ import { customElement, state } from 'lit/decorators.js';
 import { baseStyles } from '../shared/base.styles.ts';
 import { colourInputStyles } from './colour-input.styles.ts';
 import { ColourPickEvent } from './colour-pick-event.ts';
-import { type SpectrumFileView, spectrumFileView } from './spectrum-view.ts';
+import { type SampleChoice, type SpectrumFileView, spectrumFileView } from './spectrum-view.ts';
 
 /** Findings shown at once. */
 const MOST_FINDINGS = 6;
@@ -17,6 +17,7 @@ export class TgSpectrumColour extends LitElement {
   static override styles = [baseStyles, colourInputStyles];
 
   @state() private file?: SpectrumFileView;
+  @state() private source?: File;
   @state() private chosen = '';
 
   override render() {
@@ -51,16 +52,15 @@ export class TgSpectrumColour extends LitElement {
               </div>
             </div>
             <div class="row">
-              <button
-                type="button"
-                class="press"
-                @click=${() => this.dispatchEvent(new ColourPickEvent({ text: sample.text, by: 'spectrum' }))}
-              >
-                Take this colour
-              </button>
+              <button type="button" class="press" @click=${() => this.#take(sample)}>Take this colour</button>
             </div>`
         : nothing
     }`;
+  }
+
+  #take({ id, text }: SampleChoice) {
+    const spectrum = this.source && { file: this.source, sample: id };
+    this.dispatchEvent(new ColourPickEvent({ text, by: 'spectrum', ...(spectrum && { spectrum }) }));
   }
 
   #lines(lines: readonly string[]) {
@@ -72,6 +72,7 @@ export class TgSpectrumColour extends LitElement {
     const file = (event.target as HTMLInputElement).files?.[0];
     if (!file) return;
     this.file = spectrumFileView(await file.text());
+    this.source = file;
     this.chosen = '';
   };
 }

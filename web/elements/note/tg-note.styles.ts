@@ -130,6 +130,10 @@ export const styles = css`
     white-space: pre-wrap;
     overflow-wrap: anywhere;
   }
+  .photo img {
+    max-inline-size: 12rem;
+    max-block-size: 12rem;
+  }
   img {
     display: block;
     max-inline-size: 100%;

@@ -166,12 +166,15 @@ export class TgNote extends LitElement {
     }
   }
 
-  #cloth({ title, hex, wide, inScreenGamut, weave, seed, note, lines }: NoteCloth) {
+  #cloth({ title, hex, wide, inScreenGamut, weave, seed, note, lines, photo, asFound }: NoteCloth) {
+    const picture = photo === undefined ? undefined : this.#pictures.of(photo);
     return html`<li>
       <tg-swatch .hex=${hex} .wide=${wide ?? ''} .fibre=${weave} .seed=${seed} .outOfGamut=${!inScreenGamut} .label=${title}></tg-swatch>
       <div class="beside">
         <strong>${note === undefined ? title : html`<a href=${noteAddress(note)}>${title}</a>`}</strong
         >${lines.map((line) => html`<span>${lineTemplate(line)}</span>`)}
+        ${asFound === undefined ? nothing : html`<a href=${asFound}>What it may have been, before it faded</a>`}
+        ${picture === undefined ? nothing : html`<a class="photo" href=${picture} target="_blank"><img src=${picture} alt=${`Photo of ${title}`} /></a>`}
       </div>
     </li>`;
   }

@@ -1,6 +1,7 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { stemOf } from '../../domain/note/parse-note.ts';
+import { endingOf } from '../../notebook/attached-path.ts';
 import { capturedNote } from '../../notebook/captured-note.ts';
 import type { SaveOutcome } from '../../notebook/ports-writing.ts';
 import type { WritingChoices } from '../../notebook/views/writing-choices.ts';
@@ -198,13 +199,6 @@ export class TgCapture extends LitElement {
 }
 
 const valueOf = (event: Event): string => (event.target as HTMLInputElement | HTMLTextAreaElement).value;
-
-/** The ending of a photo's file: its name's, or what its type says. */
-function endingOf(file: File): string {
-  const named = /\.[a-z\d]{2,5}$/i.exec(file.name)?.[0];
-  const typed = /^image\/([a-z\d]+)$/i.exec(file.type)?.[1];
-  return named ?? (typed === undefined ? '.jpg' : `.${typed === 'jpeg' ? 'jpg' : typed}`);
-}
 
 /** The reader's own day, not the one in Greenwich. */
 function today(): string {

@@ -8,11 +8,18 @@ import { completionsOf } from '../../notebook/completions-of.ts';
 import { itemSummary } from '../../notebook/item-summary.ts';
 import { itemValue } from '../../notebook/item-value.ts';
 import { changeBetween, withChanges, withPlainEndings } from '../../notebook/line-endings.ts';
+import type { NotebookFile } from '../../notebook/notebook.ts';
+import { attachedPath } from '../../notebook/attached-path.ts';
+import { clothColour, withPickedColour } from '../../notebook/picked-colour.ts';
+import type { ChoicesView, ClothChoice } from '../../notebook/views/choices-view.ts';
 import { type FieldView, type FormView, formView, type ItemView } from '../../notebook/views/form-view.ts';
 import { type PlacedProblems, placedProblems } from '../../notebook/views/placed-problems.ts';
 import type { ProblemView } from '../../notebook/views/problem-view.ts';
 import type { Completion, WritingChoices } from '../../notebook/views/writing-choices.ts';
 import { kindWords } from '../../notebook/words/kind-words.ts';
+import { pickedColourWords } from '../../notebook/words/save-words.ts';
+import type { ColourPickEvent, PickedColour } from '../colour-input/colour-pick-event.ts';
+import { LatestTask } from '../shared/latest-task.ts';
 import { baseStyles } from '../shared/base.styles.ts';
 import '../swatch/tg-swatch.ts';
 import { colourPreview } from './colour-preview.ts';
@@ -58,6 +65,8 @@ export class TgNoteForm extends LitElement {
   @property({ attribute: false }) engine?: Engine;
   /** The whole text of the note. */
   @property({ attribute: false }) text = '';
+  /** Where the note lies, or will. */
+  @property() path = '';
   /** What fields complete from. */
   @property({ attribute: false }) choices?: WritingChoices;
   /** What is wrong in the text. */
@@ -69,6 +78,12 @@ export class TgNoteForm extends LitElement {
   /** What stands in date fields that are being typed in. */
   @state() private typed: ReadonlyMap<string, string> = new Map();
 
+  /** Cloths whose colour can be taken; read when they are first wanted. */
+  @state() private cloths: readonly ClothChoice[] = [];
+  /** Why a colour that was picked could not be written, by the field's id. */
+  @state() private colourFault?: { readonly at: string; readonly says: string };
+
+  readonly #choosing = new LatestTask<ChoicesView>(({ cloths }) => (this.cloths = cloths));
   readonly #readings = new DateReadings(this, (text) => this.engine?.readDate(text));
   /** The completion lists that the fields drawn ask for. */
   readonly #lists = new Map<string, readonly Completion[]>();
@@ -309,6 +324,7 @@ export class TgNoteForm extends LitElement {
               <div class="pair">${behind.map((one) => this.#placed(one, problems))}</div>
             </details>`
       }
+      ${CLOTHS.has(field.key) ? this.#otherWays(item.path) : nothing}
       ${isThere ? html`<div class="tools">${this.#rowTools(field, item)}</div>` : nothing}
     </div>`;
     if (!CLOTHS.has(field.key)) return inner;
@@ -321,6 +337,20 @@ export class TgNoteForm extends LitElement {
       ></tg-swatch>
       ${inner}
     </div>`;
+  }
+
+  /** A colour can be taken from a photo, a file of measurements, a cloth or by eye: what is picked is written into the fields above. */
+  #otherWays(path: ValuePath) {
+    const at = idOf(path);
+    return html`<details class="ways" @toggle=${this.#waysOpened}>
+        <summary class="more">From a photo, a spectrum, a cloth of the notebook, or by eye</summary>
+        <tg-colour-input
+          label="The colour"
+          .cloths=${this.cloths}
+          @tg-colour-pick=${({ detail }: ColourPickEvent) => void this.#picked(path, detail)}
+        ></tg-colour-input>
+      </details>
+      ${this.colourFault?.at === at ? html`<p class="fault" role="alert">${this.colourFault.says}</p>` : nothing}`;
   }
 
   #placed(field: FieldView, problems: PlacedProblems) {
@@ -445,6 +475,34 @@ export class TgNoteForm extends LitElement {
     if (!open) this.adding = without(this.adding, key.replace(/-\d+$/, ''));
   }
 
+  readonly #waysOpened = (event: Event) => {
+    event.stopPropagation();
+    if (!(event.currentTarget as HTMLDetailsElement).open) return;
+    void import('../colour-input/tg-colour-input.ts');
+    if (this.engine && this.cloths.length === 0) this.#choosing.run(this.engine.choices());
+  };
+
+  /** The file a colour came from goes with the note, and then the colour is written with what is named of it. */
+  async #picked(path: ValuePath, { text, by, photo, spectrum }: PickedColour) {
+    const cloth = this.cloths.find(({ id }) => id === text);
+    const [photoFile, spectrumFile] = await Promise.all([attached('photos', photo), attached('spectra', spectrum?.file)]);
+    for (const file of [photoFile, spectrumFile]) if (file) this.dispatchEvent(new DraftEditEvent({ is: 'file', file }));
+    const colour = cloth
+      ? clothColour(cloth.lab)
+      : {
+          text,
+          ...(by && { by }),
+          ...(photoFile && { photo: photoFile.path }),
+          ...(spectrumFile && spectrum && { spectrum: { file: spectrumFile.path, sample: spectrum.sample } }),
+        };
+    const written = withPickedColour(this.text, path, colour, this.path);
+    const at = idOf(path);
+    this.colourFault = written.ok ? undefined : { at, says: pickedColourWords(written.error, text) };
+    if (!written.ok) return;
+    this.dispatchEvent(new DraftEditEvent({ is: 'text', text: written.value, label: `colour ${at} ${written.value.length}` }));
+    this.#keepOpen([...path, 'lab']);
+  }
+
   readonly #bodyChanged = (event: Event) => {
     const { bodyStart, body } = formView(this.text);
     const blank = /^[\r\n]*/.exec(body)?.[0] ?? '';
@@ -462,6 +520,13 @@ export class TgNoteForm extends LitElement {
   #drop(path: ValuePath) {
     this.dispatchEvent(new DraftEditEvent({ is: 'remove', path }));
   }
+}
+
+/** A picked file as the notebook keeps it. */
+async function attached(folder: 'photos' | 'spectra', file: File | undefined): Promise<NotebookFile | undefined> {
+  if (!file) return undefined;
+  const bytes = new Uint8Array(await file.arrayBuffer());
+  return { path: attachedPath(folder, file, bytes), bytes };
 }
 
 /** Fields that a large group always shows. */

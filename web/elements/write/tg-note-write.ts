@@ -4,7 +4,19 @@ import { lineStarts, offsetAt } from '../../domain/note/line-column.ts';
 import { stemOf } from '../../domain/note/parse-note.ts';
 import { parseNote } from '../../domain/note/parse-note.ts';
 import type { NoteKind } from '../../domain/note/note.ts';
-import { type Draft, isDirty, openDraft, redone, savedAs, undone, withoutValue, withText, withValue } from '../../notebook/draft.ts';
+import {
+  type Draft,
+  filesOf,
+  isDirty,
+  openDraft,
+  redone,
+  savedAs,
+  undone,
+  withFile,
+  withoutValue,
+  withText,
+  withValue,
+} from '../../notebook/draft.ts';
 import type { DraftShelf } from '../../notebook/draft-shelf.ts';
 import type { Engine } from '../../notebook/engine.ts';
 import type { NoteText } from '../../notebook/note-text.ts';
@@ -22,7 +34,7 @@ import './tg-note-form.ts';
 import './tg-note-text.ts';
 import type { TgNoteText } from './tg-note-text.ts';
 import { styles } from './tg-note-write.styles.ts';
-import { type DraftEditEvent, NoteDeleteRequestEvent, NoteSaveRequestEvent } from './write-events.ts';
+import { CaptureSaveRequestEvent, type DraftEditEvent, NoteDeleteRequestEvent, NoteSaveRequestEvent } from './write-events.ts';
 
 /** Which side of a note is being written: its form, its text, or both beside each other. */
 export type WriteMode = 'form' | 'text' | 'both';
@@ -41,6 +53,7 @@ const MOST_NAMES = 50;
  *
  * @summary A note being written: its form and its text, which are one and the same, with steps back and a save that says what became of it.
  * @event {NoteSaveRequestEvent} tg-note-save-request - The writer wants it saved.
+ * @event {CaptureSaveRequestEvent} tg-capture-save-request - The writer wants it saved with files picked for it.
  * @event {NoteDeleteRequestEvent} tg-note-delete-request - The writer wants it deleted.
  * @event {NoteKeptEvent} tg-note-kept - It is saved.
  * @event {NoteGoneEvent} tg-note-gone - It is deleted.
@@ -134,6 +147,7 @@ export class TgNoteWrite extends LitElement {
             : html`<tg-note-form
                 .engine=${this.engine}
                 .text=${draft.text}
+                .path=${draft.path}
                 .choices=${this.choices}
                 .problems=${this.problems}
               ></tg-note-form>`
@@ -265,6 +279,10 @@ export class TgNoteWrite extends LitElement {
     if (!draft) return;
     this.said = '';
     this.refused = '';
+    if (detail.is === 'file') {
+      this.draft = withFile(draft, detail.file);
+      return;
+    }
     if (detail.is === 'text') {
       this.#use(withText(draft, detail.text, detail.label));
       return;
@@ -324,7 +342,9 @@ export class TgNoteWrite extends LitElement {
   }
 
   #ask(path: string, text: string, basedOn?: string): Promise<SaveOutcome | undefined> {
-    const request = new NoteSaveRequestEvent({ path, text, ...(basedOn === undefined ? {} : { basedOn }) });
+    const note = { path, text, ...(basedOn === undefined ? {} : { basedOn }) };
+    const files = this.draft ? filesOf(this.draft, text) : [];
+    const request = files.length === 0 ? new NoteSaveRequestEvent(note) : new CaptureSaveRequestEvent(note, files);
     this.dispatchEvent(request);
     return request.answer ?? Promise.resolve(undefined);
   }

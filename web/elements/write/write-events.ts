@@ -8,7 +8,9 @@ import { RequestEvent } from '../shared/request-event.ts';
 export type DraftEdit =
   | { readonly is: 'set'; readonly path: ValuePath; readonly value: PlainValue | RawYaml }
   | { readonly is: 'remove'; readonly path: ValuePath }
-  | { readonly is: 'text'; readonly text: string; readonly label: string };
+  | { readonly is: 'text'; readonly text: string; readonly label: string }
+  /** A file the text is about to name. */
+  | { readonly is: 'file'; readonly file: NotebookFile };
 
 /** The writer changed the text, through a form or by typing. */
 export class DraftEditEvent extends CustomEvent<DraftEdit> {
@@ -61,7 +63,7 @@ export class NoteEarlierRequestEvent extends RequestEvent<{ readonly path: strin
   }
 }
 
-/** The writer caught something in passing: a note with its photos, saved together or not at all. */
+/** The writer wants a note saved with files that belong to it, photos mostly: together or not at all. */
 export class CaptureSaveRequestEvent extends RequestEvent<
   { readonly note: NoteToSave; readonly photos: readonly NotebookFile[] },
   SaveOutcome

@@ -3,6 +3,9 @@ import { MATERIAL_KINDS } from '../../domain/claim/evidence-base.ts';
 import type { Ingredient, Note, NoteRecord, StatedColour } from '../../domain/note/note.ts';
 import type { Coloured } from '../../domain/verdict/sample-colours.ts';
 import type { Notebook } from '../notebook.ts';
+import { TEXTILE } from '../../domain/colour/conditions.ts';
+import { addressOf, settingsOf } from '../address.ts';
+import { carryColour } from '../typed-colour.ts';
 import { weaveOf } from './cloth-view.ts';
 import { joinLines, type Line, plain, quiet } from './line.ts';
 import { NoteWords } from './note-words.ts';
@@ -21,6 +24,10 @@ export interface NoteCloth extends OnScreen {
   /** The note it belongs to, where that is another. */
   readonly note?: string;
   readonly lines: readonly Line[];
+  /** The photo beside it, from the notebook's folder. */
+  readonly photo?: string;
+  /** Where what it may have been before it faded is asked. */
+  readonly asFound?: string;
 }
 
 /** A part of a note that is more than a row. */
@@ -303,8 +310,33 @@ class RecordReader {
             words({ no: 'not tested', 'none-detected': 'none detected', found: 'found' }[thread.tested]),
           ]),
         },
+        { is: 'cloths', title: 'Its colours now', cloths: record.threads.flatMap((thread, nth) => this.#thread(record, thread, nth)) },
       ],
     };
+  }
+
+  /** A thread's colour as it is now, with the question what it may have been. */
+  #thread(
+    { region, madeAt, when }: Extract<NoteRecord, { kind: 'textile' }>,
+    { where, fibre, colourNow }: Extract<NoteRecord, { kind: 'textile' }>['threads'][number],
+    nth: number,
+  ): readonly NoteCloth[] {
+    if (colourNow === undefined || typeof colourNow === 'string') return [];
+    const { base, colours } = this.notebook;
+    const on = fibre && base.resolve(fibre.text, ['fibre']);
+    const swatch = colours.of({ colour: colourNow }, this.note.file);
+    if (!swatch) return [];
+    const question = {
+      colour: carryColour({ lab: swatch.lab10, ...TEXTILE, by: swatch.origin }),
+      region: (madeAt ?? region)?.text ?? '',
+      when: when?.text ?? '',
+      ...(on === undefined ? {} : { fibre: on }),
+      asFound: true,
+    };
+    return this.#cloth({ colour: colourNow }, where ?? this.note.title, `${this.note.id} ${nth}`, [], on).map((cloth) => ({
+      ...cloth,
+      asFound: addressOf({ view: 'ask', settings: settingsOf(question) }),
+    }));
   }
 
   #colourWord(record: Extract<NoteRecord, { kind: 'colour-word' }>): Parts {
@@ -406,7 +438,7 @@ class RecordReader {
   }
 
   #cloth(
-    coloured: Coloured,
+    coloured: Coloured & { readonly photo?: string },
     title: string,
     seed: string,
     lines: readonly Line[],
@@ -429,6 +461,7 @@ class RecordReader {
         ...onScreen(colour),
         weave: weaveOf(this.notebook.base, fibre),
         lines: [...lines.filter((line) => line.length > 0), [quiet(`${numbers} (D65, 10°), ${from}`)]],
+        ...(coloured.photo === undefined ? {} : { photo: coloured.photo }),
       },
     ];
   }

@@ -18,3 +18,9 @@ export const spliceErrorWords = {
   'value-unwritable': 'This cannot be written there.',
   'not-safe': 'Written here, it would change other lines too. Change it in the text.',
 } as const satisfies Record<SpliceError, string>;
+
+/** Why a picked colour could not be written into the note. */
+export const pickedColourWords = (error: SpliceError | 'no-colour', typed: string): string =>
+  error === 'no-colour'
+    ? `No numbers can be made of “${typed}”. Write a hex or CSS colour, or L*, a*, b* such as 45, 45, 28 D65/10.`
+    : spliceErrorWords[error];
