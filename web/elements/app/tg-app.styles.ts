@@ -108,10 +108,10 @@ export const styles = css`
       font-size: 9pt;
     }
     main {
+      max-inline-size: none;
       padding: 0;
     }
     .whole-paper {
-      max-inline-size: none;
       margin: 0;
     }
     footer p {

@@ -214,6 +214,60 @@ export const styles = css`
     margin-block-start: 1.75rem;
   }
 
+  .paper {
+    inline-size: 100%;
+    border-collapse: collapse;
+    table-layout: fixed;
+    font-size: 8.5pt;
+  }
+
+  .paper :is(th, td) {
+    padding: 0;
+    border: 0;
+    font-weight: inherit;
+    text-align: start;
+    vertical-align: middle;
+  }
+
+  .paper tr {
+    break-inside: avoid;
+  }
+
+  .paper tr > :first-child {
+    inline-size: 40mm;
+    padding-inline-end: 4mm;
+  }
+
+  .paper th {
+    border-block-end: var(--tg-line-1, 1px) solid var(--tg-hairline, currentColor);
+  }
+
+  .paper th tg-swatch {
+    --tg-swatch-size: 1.35rem;
+    display: inline-block;
+    inline-size: 1.9rem;
+    vertical-align: middle;
+  }
+
+  .paper .nothing {
+    display: inline-block;
+  }
+
+  .paper .scale {
+    position: relative;
+    block-size: 11mm;
+    margin: 0;
+  }
+
+  .paper .spool {
+    inset-block: 0 auto;
+  }
+
+  .asked {
+    stroke: var(--_ink);
+    stroke-width: 2;
+  }
+
   .legend {
     display: flex;
     flex-wrap: wrap;
@@ -266,13 +320,8 @@ export const styles = css`
       display: none;
     }
 
-    [part='thread']::before {
-      outline: none;
-    }
-
-    [part='chart'] {
-      grid-template-columns: 36mm minmax(0, 1fr);
-      column-gap: 4mm;
+    .legend {
+      break-inside: avoid;
     }
   }
 `;

@@ -7,6 +7,8 @@ import { OnPaper } from '../shared/on-paper.ts';
 import { WidthOf } from '../shared/width-of.ts';
 import '../swatch/tg-swatch.ts';
 import { chartView, type ChartView, type DrawnRow } from './availability-chart-view.ts';
+import { hatching, rowDrawing } from './chart-drawing.ts';
+import { chartOnPaper } from './chart-on-paper.ts';
 import { followPointer } from './chart-drag.ts';
 import { chartLegend } from './chart-legend.ts';
 import type { ChartRow } from './chart-row.ts';
@@ -16,8 +18,9 @@ import { yearAfterKey } from './year-after-key.ts';
 import { styles } from './tg-availability-chart.styles.ts';
 
 const CLOSER = 0.6;
-/** Width of the plot on an A4 page, in CSS pixels: 178 mm between the margins, less 40 mm for the heads. */
-const PAPER_PLOT = 522;
+/** On paper the heads and the gap beside them, in mm; see the styles. */
+const PAPER_HEADS_MM = 40;
+const PIXELS_PER_MM = 96 / 25.4;
 
 /**
  * @summary Who had what, when: sources as rows, years across, a thread at the asked year that drags; the same as a table one key away.
@@ -36,6 +39,8 @@ export class TgAvailabilityChart extends LitElement {
   @property({ type: Number }) year = 1000;
   /** What the chart shows, in words: the table's caption. */
   @property() label = 'Who had what, when';
+  /** Width between the margins of the paper it is printed on, in mm; A4 unless said otherwise. */
+  @property({ type: Number, attribute: 'paper-width' }) paperWidth = 178;
   /** Shows the table instead of the chart. */
   @property({ type: Boolean, attribute: 'as-table', reflect: true }) asTable = false;
 
@@ -85,6 +90,7 @@ export class TgAvailabilityChart extends LitElement {
   #chart() {
     const width = this.#width;
     const view = chartView(this.rows, this.#years, this.year, width);
+    if (this.onPaper.value) return chartOnPaper(view, width, this.year, ({ row }) => this.#headOf(row));
     return html`
       <div part="chart" role="group" aria-label=${this.label} @keydown=${(event: KeyboardEvent) => this.#shortcut(event)}>
         <div class="scale" aria-hidden="true" @pointerdown=${(event: PointerEvent) => this.#choose(event)}>
@@ -96,12 +102,7 @@ export class TgAvailabilityChart extends LitElement {
         </ul>
         <div class="plot">
           <svg aria-hidden="true" height=${view.height} viewBox="0 0 ${Math.max(1, width)} ${view.height}" preserveAspectRatio="none">
-            <defs>
-              <pattern id="hatching" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
-                <path class="hatching" d="M0 0V5"></path>
-              </pattern>
-            </defs>
-            ${width === 0 ? nothing : this.#drawing(view, width)}
+            ${hatching} ${width === 0 ? nothing : this.#drawing(view, width)}
           </svg>
           ${width === 0 ? nothing : this.#thread(view)}
         </div>
@@ -110,33 +111,22 @@ export class TgAvailabilityChart extends LitElement {
   }
 
   #head({ row, height }: DrawnRow) {
-    return html`
-      <li style="block-size: ${height}px">
-        ${
-          row.hex
-            ? html`<tg-swatch aria-hidden="true" .hex=${row.hex} .fibre=${row.fibre ?? 'wool'} .seed=${row.id}></tg-swatch>`
-            : html`<span class="nothing"></span>`
-        }
-        ${row.title}
-      </li>
-    `;
+    return html`<li style="block-size: ${height}px">${this.#headOf(row)}</li>`;
+  }
+
+  #headOf({ hex, fibre, id, title }: ChartRow) {
+    return html`${
+      hex
+        ? html`<tg-swatch aria-hidden="true" .hex=${hex} .fibre=${fibre ?? 'wool'} .seed=${id}></tg-swatch>`
+        : html`<span class="nothing"></span>`
+    }
+    ${title}`;
   }
 
   #drawing({ rows, ticks, height }: ChartView, width: number) {
     return svg`
       ${ticks.map(({ x }) => svg`<path class="warp" d="M${x} 0V${height}"></path>`)}
-      ${rows.map(
-        ({ y, height: rowHeight, bands }) => svg`
-          <path class="rule" d="M0 ${y + rowHeight - 0.5}H${width}"></path>
-          ${bands.map(
-            ({ claimKey, words, marks, touch }) => svg`
-              <g class="band" @click=${() => this.#pick(claimKey)}>
-                <title>${words}</title>
-                <rect class="touch" x=${touch.x} y=${touch.y} width=${touch.width} height=${touch.height}></rect>
-                ${marks.map((mark) => svg`<path class=${mark.ink} d=${mark.d}></path>`)}
-              </g>`,
-          )}`,
-      )}`;
+      ${rows.map((drawn) => rowDrawing(drawn, width, (claimKey) => this.#pick(claimKey)))}`;
   }
 
   #thread({ thread }: ChartView) {
@@ -172,7 +162,7 @@ export class TgAvailabilityChart extends LitElement {
   }
 
   get #width(): number {
-    return this.onPaper.value ? PAPER_PLOT : this.plotWidth.value;
+    return this.onPaper.value ? (this.paperWidth - PAPER_HEADS_MM) * PIXELS_PER_MM : this.plotWidth.value;
   }
 
   get #whole(): Years {

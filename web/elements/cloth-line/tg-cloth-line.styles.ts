@@ -173,7 +173,34 @@ export const styles = css`
 
   @media print {
     ul {
-      --_cloth: 20mm;
+      --_cloth: var(--tg-swatch-size, 20mm);
+      row-gap: 3mm;
+    }
+
+    ul.grouped {
+      --_label: 4mm;
+    }
+
+    li {
+      padding-inline-end: 1.5mm;
+    }
+
+    li.ends {
+      padding-inline-end: 5mm;
+    }
+
+    [part='cloth'] {
+      inline-size: max(var(--_across), 20mm);
+    }
+
+    .words,
+    .room,
+    [part='group'] {
+      font-size: 6.5pt;
+    }
+
+    .name {
+      font-size: 8pt;
     }
   }
 `;

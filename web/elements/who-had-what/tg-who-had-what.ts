@@ -13,6 +13,8 @@ import { baseStyles } from '../shared/base.styles.ts';
 import type { BandPickEvent, ClothPickEvent, YearChangeEvent } from '../shared/events.ts';
 import { LatestTask } from '../shared/latest-task.ts';
 import { fewWords, listWord } from '../shared/sentence-words.ts';
+import { SheetChoice } from '../shared/sheet-choice.ts';
+import { sheetChoiceStyles } from '../shared/sheet-choice.styles.ts';
 import { sentenceStyles } from '../shared/sentence.styles.ts';
 import { reachAddress } from '../reach-map/reach-address.ts';
 import { ChartChangeEvent } from './chart-change-event.ts';
@@ -29,6 +31,7 @@ export class TgWhoHadWhat extends LitElement {
   static override styles = [
     baseStyles,
     sentenceStyles,
+    sheetChoiceStyles,
     css`
       :host {
         display: block;
@@ -62,7 +65,7 @@ export class TgWhoHadWhat extends LitElement {
           --tg-swatch-size: 9mm;
           margin-block: 3mm;
         }
-        button {
+        .take-away {
           display: none;
         }
       }
@@ -83,6 +86,7 @@ export class TgWhoHadWhat extends LitElement {
   @state() private palette?: PaletteView;
   @state() private picked?: ListedClaim & { readonly material: string };
 
+  readonly #sheet = new SheetChoice(this);
   readonly #choosing = new LatestTask<ChoicesView>((choices) => (this.choices = choices));
   readonly #drawing = new LatestTask<WhoHadWhatView | undefined>((view) => (this.view = view ?? 'none'));
   readonly #hanging = new LatestTask<PaletteOrProblems>((result) => (this.palette = 'palette' in result ? result.palette : undefined));
@@ -137,14 +141,16 @@ export class TgWhoHadWhat extends LitElement {
       <tg-availability-chart
         .rows=${view.rows}
         .year=${this.year}
+        paper-width=${this.#sheet.widthMm}
         label=${`Who had what in ${view.place}, when`}
         @tg-year-change=${(event: YearChangeEvent) => this.#ask(event.detail.year)}
         @tg-band-pick=${this.#pick}
       ></tg-availability-chart>
-      <p>
+      <p class="take-away">
         <a href=${reachAddress(view.rows[0]?.id ?? '', String(this.year))}>How far a source reached in ${this.year}, on a map</a> ·
         <a download="who-had-what.csv" href=${csvOf(view)}>The chart as CSV</a>
       </p>
+      ${this.#sheet.template('this chart')}
       ${view.silent.length === 0 ? nothing : html`<p class="quiet">No claim here: ${view.silent.map(({ title }) => title).join(', ')}.</p>`}
     `;
   }
