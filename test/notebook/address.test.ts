@@ -1,6 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { addressOf, questionOf, readAddress, settingsOf, VIEWS } from '../../web/notebook/address.ts';
+import {
+  addressOf,
+  comparedOfAddress,
+  questionOf,
+  readAddress,
+  settingsOf,
+  settingsOfCompared,
+  type TypedComparison,
+  VIEWS,
+} from '../../web/notebook/address.ts';
 
 describe('readAddress and addressOf', () => {
   test('an address read back is the same place', () => {
@@ -43,5 +52,17 @@ describe('readAddress and addressOf', () => {
       tolerance: '4',
     };
     expect(questionOf(readAddress(addressOf({ view: 'ask', settings: settingsOf(question) })))).toEqual(question);
+  });
+
+  test('a comparison keeps both sides; of two notebooks there is one place, date and wearer', () => {
+    const read = (comparison: TypedComparison) =>
+      comparedOfAddress(readAddress(addressOf({ view: 'palette', settings: settingsOfCompared(comparison) })));
+    const [before, now] = [
+      { region: 'england', when: '1370', wearer: 'burgher' },
+      { region: 'zeeland', when: 'c. 1400' },
+    ];
+    expect(read({ before, now, withOther: false })).toEqual({ before, now, withOther: false });
+    expect(read({ before, now, withOther: true })).toEqual({ before: now, now, withOther: true });
+    expect(comparedOfAddress(readAddress('#/palette?region=england&when=1370'))).toBeUndefined();
   });
 });

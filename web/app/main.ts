@@ -58,6 +58,11 @@ async function open(app: TgApp, board: NoticeBoard): Promise<void> {
     event.respondWith(begun);
     void begun.then(show);
   });
+  app.addEventListener('tg-lay-beside-request', (event) => {
+    const laid = import('./lay-beside.ts').then(({ layBeside }) => layBeside(engine, event.detail));
+    event.respondWith(laid);
+    void laid.then((beside) => (app.beside = beside));
+  });
   app.addEventListener('tg-backup-days', (event) => void backup.remindAfter(event.detail.days).then(remind));
   app.addEventListener('tg-read-in-request', (event) => {
     const { found, ...options } = event.detail;

@@ -118,18 +118,28 @@ export function settingsOfPalette({
   return withoutEmpty(settings);
 }
 
-/** The two palettes an address compares. */
-export function comparedOfAddress({ settings }: Address): { readonly before: TypedPalette; readonly now: TypedPalette } {
+/** Two palettes to compare; of two notebooks where the one before is another notebook's. */
+export interface TypedComparison {
+  readonly before: TypedPalette;
+  readonly now: TypedPalette;
+  readonly withOther: boolean;
+}
+
+/** What an address compares; undefined where it compares nothing. */
+export function comparedOfAddress({ settings }: Address): TypedComparison | undefined {
+  const withOther = settings['with'] === 'other-notebook';
+  if (!withOther && settings['from-when'] === undefined) return undefined;
   const side = (prefix: string): TypedPalette => ({
     region: settings[`${prefix}region`] ?? '',
     when: settings[`${prefix}when`] ?? '',
     ...(settings[`${prefix}wearer`] === undefined ? {} : { wearer: settings[`${prefix}wearer`] }),
   });
-  return { before: side('from-'), now: side('') };
+  return { before: side(withOther ? '' : 'from-'), now: side(''), withOther };
 }
 
-/** The settings of an address that compares these. */
-export function settingsOfCompared(before: TypedPalette, now: TypedPalette): Readonly<Record<string, string>> {
+/** The settings of an address that compares these; two notebooks are compared for one place, date and wearer. */
+export function settingsOfCompared({ before, now, withOther }: TypedComparison): Readonly<Record<string, string>> {
+  if (withOther) return withoutEmpty({ with: 'other-notebook', region: now.region, when: now.when, wearer: now.wearer });
   return withoutEmpty({
     'from-region': before.region,
     'from-when': before.when,

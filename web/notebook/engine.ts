@@ -72,7 +72,11 @@ export interface Engine {
   whoHadWhat(chart: TypedChart): Promise<WhoHadWhatView | undefined>;
   /** The claim behind a band of a chart. */
   claimBehind(key: string): Promise<(ListedClaim & { readonly material: string }) | undefined>;
+  /** Lays another notebook beside this one, to be compared with; it takes the place of the one before and is kept nowhere. */
+  layBeside(files: readonly NotebookFile[]): Promise<NotebookSize>;
   compare(before: TypedPalette, now: TypedPalette): Promise<CompareOrProblems>;
+  /** The palette of the notebook laid beside against this one's; undefined where none is. */
+  compareNotebooks(palette: TypedPalette): Promise<CompareOrProblems | undefined>;
   judgeTable(table: TypedTable): Promise<TableOrProblems>;
   keptPalettes(): Promise<readonly { readonly id: string; readonly title: string }[]>;
   /** A kept palette, judged again; undefined when there is none of that id. */
@@ -163,7 +167,9 @@ export const ENGINE_METHODS = Object.keys({
   behindCloth: true,
   whoHadWhat: true,
   claimBehind: true,
+  layBeside: true,
   compare: true,
+  compareNotebooks: true,
   judgeTable: true,
   keptPalettes: true,
   keptPalette: true,

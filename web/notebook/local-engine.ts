@@ -52,6 +52,7 @@ import type { Engine, NotebookSize } from './engine.ts';
 /** The engine in this very thread. What a first answer does not need is loaded when it is first asked for. */
 export class LocalEngine implements Engine {
   #notebook = new Notebook();
+  #beside?: Notebook;
 
   /** Asks a part of the program that is on its way, once the notebook can be read whole. */
   async #ask<P, A>(part: Promise<P>, ask: (part: P, notebook: Notebook) => A): Promise<A> {
@@ -117,8 +118,18 @@ export class LocalEngine implements Engine {
     return this.#ask(import('./views/who-had-what-view.ts'), ({ claimBehind }, notebook) => claimBehind(notebook, key));
   }
 
+  layBeside(files: readonly NotebookFile[]): Promise<NotebookSize> {
+    this.#beside = new Notebook();
+    this.#beside.putAll(files);
+    return Promise.resolve(this.#beside.size());
+  }
+
   compare(before: TypedPalette, now: TypedPalette): Promise<CompareOrProblems> {
     return this.#ask(import('./views/compare-view.ts'), ({ compareView }, notebook) => compareView(notebook, before, now));
+  }
+
+  compareNotebooks(palette: TypedPalette): Promise<CompareOrProblems | undefined> {
+    return Promise.resolve(this.#beside && compareView(this.#notebook, palette, palette, this.#beside));
   }
 
   judgeTable(table: TypedTable): Promise<TableOrProblems> {

@@ -19,6 +19,7 @@ import type { QuestionChangeEvent } from '../ask/question-change-event.ts';
 import '../ask/tg-ask.ts';
 import type { CompareChangeEvent } from '../compare/compare-change-event.ts';
 import type { LabChangeEvent } from '../laboratory/lab-change-event.ts';
+import type { NotebookBeside } from '../compare/lay-beside-event.ts';
 import type { TableChangeEvent } from '../table/table-change-event.ts';
 import { lookAddress, lookedIds } from '../../notebook/looking-address.ts';
 import type { LookingChangeEvent } from '../looking/looking-change-event.ts';
@@ -89,6 +90,9 @@ export class TgApp extends LitElement {
   @property({ attribute: false }) backup?: BackupDue;
   /** True where somebody else's notebook is open, to be read and remarked on. */
   @property({ type: Boolean }) reviewing = false;
+
+  /** Another notebook that lies beside this one while the page is open. */
+  @property({ attribute: false }) beside?: NotebookBeside;
 
   @state() private address: Address = readAddress(globalThis.location.hash);
   @state() private size?: NotebookSize;
@@ -212,22 +216,7 @@ export class TgApp extends LitElement {
         }
         if (id !== undefined)
           return html`<tg-kept-palette .engine=${this.engine} .paletteId=${id} .version=${this.version}></tg-kept-palette>`;
-        if (settings['from-when'] !== undefined) {
-          const { before, now } = comparedOfAddress(this.address);
-          return html`<tg-compare
-            .engine=${this.engine}
-            .before=${before}
-            .now=${now}
-            .version=${this.version}
-            @tg-compare-change=${this.#compared}
-          ></tg-compare>`;
-        }
-        return html`<tg-palette
-          .engine=${this.engine}
-          .palette=${isBare ? FIRST_PALETTE : paletteOfAddress(this.address)}
-          .version=${this.version}
-          @tg-palette-change=${this.#paletteAsked}
-        ></tg-palette>`;
+        return this.#palette(isBare);
       case 'who-had-what': {
         if (id === 'map') {
           void import('../reach-map/tg-reach-map.ts');
@@ -323,6 +312,24 @@ export class TgApp extends LitElement {
     }
   }
 
+  #palette(isBare: boolean) {
+    const comparison = comparedOfAddress(this.address);
+    if (comparison)
+      return html`<tg-compare
+        .engine=${this.engine}
+        .comparison=${comparison}
+        .beside=${this.beside}
+        .version=${this.version}
+        @tg-compare-change=${this.#compared}
+      ></tg-compare>`;
+    return html`<tg-palette
+      .engine=${this.engine}
+      .palette=${isBare ? FIRST_PALETTE : paletteOfAddress(this.address)}
+      .version=${this.version}
+      @tg-palette-change=${this.#paletteAsked}
+    ></tg-palette>`;
+  }
+
   readonly #follow = () => {
     this.#dragging = false;
     this.#show();
@@ -357,8 +364,8 @@ export class TgApp extends LitElement {
     this.#goTo(addressOf({ view: 'ask', settings: settingsOf(question) }), settled);
   }
 
-  #compared({ detail: { before, now } }: CompareChangeEvent) {
-    this.#goTo(addressOf({ view: 'palette', settings: settingsOfCompared(before, now) }), true);
+  #compared({ detail: { comparison } }: CompareChangeEvent) {
+    this.#goTo(addressOf({ view: 'palette', settings: settingsOfCompared(comparison) }), true);
   }
 
   #looked({ detail: { ids } }: LookingChangeEvent) {

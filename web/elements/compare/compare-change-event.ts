@@ -1,10 +1,10 @@
-import type { TypedPalette } from '../../notebook/typed-palette.ts';
+import type { TypedComparison } from '../../notebook/address.ts';
 
 /** The reader compares two other palettes. */
-export class CompareChangeEvent extends CustomEvent<{ readonly before: TypedPalette; readonly now: TypedPalette }> {
+export class CompareChangeEvent extends CustomEvent<{ readonly comparison: TypedComparison }> {
   static readonly type = 'tg-compare-change';
-  constructor(before: TypedPalette, now: TypedPalette) {
-    super(CompareChangeEvent.type, { detail: { before, now }, bubbles: true, composed: true });
+  constructor(comparison: TypedComparison) {
+    super(CompareChangeEvent.type, { detail: { comparison }, bubbles: true, composed: true });
   }
 }
 declare global {

@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { addressOf, settingsOfCompared } from '../../notebook/address.ts';
 import type { Engine } from '../../notebook/engine.ts';
 import type { AnswerView } from '../../notebook/views/answer-view.ts';
 import type { ChoicesView } from '../../notebook/views/choices-view.ts';
@@ -195,7 +196,8 @@ export class TgPalette extends LitElement {
   #changes(view: PaletteView) {
     if (!view.since) {
       return html`<p>Keep this date, then drag the year: what came, what went and what changed is said here.</p>
-        <button type="button" @click=${() => this.#change({ since: this.palette.when })}>Compare from ${this.palette.when}</button>`;
+        <button type="button" @click=${() => this.#change({ since: this.palette.when })}>Compare from ${this.palette.when}</button>
+        ${this.#comparisons()}`;
     }
     const { changes } = view.since;
     return html`${
@@ -206,6 +208,17 @@ export class TgPalette extends LitElement {
             </ul>`
       }
       <p><button type="button" @click=${() => this.#change({ since: undefined })}>Stop comparing</button></p>`;
+  }
+
+  /** The ways to a comparison of its own page. */
+  #comparisons() {
+    const { region, when, wearer } = this.palette;
+    const now = { region, when, ...(wearer === undefined ? {} : { wearer }) };
+    const to = (withOther: boolean) => addressOf({ view: 'palette', settings: settingsOfCompared({ before: now, now, withOther }) });
+    return html`<p class="quiet">
+      Or lay two lines above each other: <a href=${to(false)}>another place, date or wearer</a> ·
+      <a href=${to(true)}>another notebook</a>
+    </p>`;
   }
 
   #taken(view: PaletteView) {

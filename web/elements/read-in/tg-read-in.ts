@@ -1,19 +1,11 @@
 import { html, LitElement, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
-import type { FoundFiles } from '../../notebook/import/found-files.ts';
 import type { ImportProgress } from '../../notebook/import/import-files.ts';
 import { type ImportLine, type ImportView, importView } from '../../notebook/views/import-view.ts';
-import { zipWords } from '../../notebook/words/import-words.ts';
 import { baseStyles } from '../shared/base.styles.ts';
-import { foundInFolder } from './found-in-folder.ts';
-import { foundInUpload } from './found-in-upload.ts';
 import { ReadInRequestEvent } from './read-in-events.ts';
 import { styles } from './tg-read-in.styles.ts';
-
-type FolderPicker = (options: { readonly id: string }) => Promise<FileSystemDirectoryHandle>;
-
-/** The browser's own way to choose a folder, where it has one. */
-const folderPicker = (): FolderPicker | undefined => (globalThis as { readonly showDirectoryPicker?: FolderPicker }).showDirectoryPicker;
+import { type LookedInto, waysIn } from './ways-in.ts';
 
 /** A list longer than this is cut, with a word about the rest. Our choice, because nobody reads more at once. */
 const MOST_LINES = 200;
@@ -45,14 +37,7 @@ export class TgReadIn extends LitElement {
 
   #waysTemplate() {
     return html`
-      <div class="ways">
-        ${
-          folderPicker()
-            ? html`<button type="button" @click=${this.#pickFolder}>Choose a folder</button>`
-            : html`<label>A folder <input type="file" webkitdirectory multiple @change=${this.#folderUploaded} /></label>`
-        }
-        <label>A zip <input type="file" accept=".zip,application/zip" @change=${this.#zipUploaded} /></label>
-      </div>
+      <div class="ways">${waysIn((look) => void this.#readIn(look))}</div>
       <fieldset>
         <legend>Where the notebook has another text under the same name</legend>
         <label
@@ -107,41 +92,16 @@ export class TgReadIn extends LitElement {
     `;
   }
 
-  async #pickFolder() {
-    const folder = await folderPicker()?.({ id: 'tenterground' }).catch(() => undefined);
-    if (folder) await this.#readIn(() => foundInFolder(folder));
-  }
-
-  #folderUploaded(event: Event) {
-    const input = event.target as HTMLInputElement;
-    const files = [...(input.files ?? [])];
-    if (files.length > 0) void this.#readIn(() => Promise.resolve(foundInUpload(files)));
-  }
-
-  #zipUploaded(event: Event) {
-    const [file] = (event.target as HTMLInputElement).files ?? [];
-    if (file) void this.#readIn(() => this.#openZip(file));
-  }
-
-  async #openZip(file: File): Promise<FoundFiles | undefined> {
-    const buffer = await file.arrayBuffer().catch(() => undefined);
-    if (!buffer) {
-      this.trouble = zipWords.unreadable();
-      return undefined;
-    }
-    const { openZip } = await import('../../notebook/import/open-zip.ts');
-    const opened = openZip(file.name, new Uint8Array(buffer));
-    if (opened.ok) return opened.value;
-    this.trouble = opened.error === 'too-many' ? zipWords['too-many'](opened.count) : zipWords[opened.error]();
-    return undefined;
-  }
-
-  async #readIn(look: () => Promise<FoundFiles | undefined>) {
+  async #readIn(look: () => Promise<LookedInto>) {
     this.report = undefined;
     this.trouble = '';
     this.#isStopped = false;
-    const found = await look();
-    if (!found) return;
+    const looked = await look();
+    if ('trouble' in looked) {
+      this.trouble = looked.trouble;
+      return;
+    }
+    const { found } = looked;
     this.progress = { planned: found.files.length, saved: 0 };
     const wish = new ReadInRequestEvent({
       found,

@@ -106,7 +106,7 @@ export function changesBetween(
   const order: readonly PaletteChange['kind'][] = ['came', 'went', 'origin', 'verdict'];
   return [...comparePalettes(before, now, shown)]
     .sort((a, b) => order.indexOf(a.kind) - order.indexOf(b.kind))
-    .map((change) => changeInWords(base, change));
+    .map((change) => changeInWords({ before: base, now: base }, change));
 }
 
 function triedCloths({ base, colours }: Notebook, question: RouteQuestion): readonly PaletteCloth[] {

@@ -9,7 +9,7 @@ export interface SourceLine {
 }
 
 /** The sources of some claims, each once, in the order they are first met. */
-export function sourceLines(notebook: Notebook, lines: readonly ClaimLine[]): readonly SourceLine[] {
+export function sourceLines(notebook: Notebook, lines: readonly Pick<ClaimLine, 'keys'>[]): readonly SourceLine[] {
   const bibliography = notebook.bibliography();
   return [...new Set(lines.flatMap(({ keys }) => keys))].map((key) => {
     const entry = bibliography.get(key);

@@ -15,23 +15,76 @@ export const colourOriginWords = {
   undyed: 'undyed',
 } as const satisfies Record<ColourOriginWord, string>;
 
+/** The evidence of either side of a comparison: the same, unless two notebooks are compared. */
+export interface ComparedBases {
+  readonly before: EvidenceBase;
+  readonly now: EvidenceBase;
+}
+
+/** What happened to a colour between two palettes. */
+export const paletteChangeWords = {
+  came: 'Came',
+  went: 'Went',
+  origin: 'Changed origin',
+  verdict: 'Changed verdict',
+} as const satisfies Record<PaletteChange['kind'], string>;
+
 /** A change between two palettes in a sentence. */
-export function changeInWords(base: EvidenceBase, change: PaletteChange): string {
+export const changeInWords = (bases: ComparedBases, change: PaletteChange): string =>
+  `${paletteChangeWords[change.kind]}: ${changeDetail(bases, change)}`;
+
+/** A change between two palettes in a sentence, without the word for its kind: that is a heading's. */
+export function changeDetail(bases: ComparedBases, change: PaletteChange): string {
+  const { was, is } = sideWords(bases);
   switch (change.kind) {
     case 'came':
-      return `Came: ${nameOf(base, change.now)}, ${verdictText(change.now)}${change.before ? `; before, ${whyNot(base, change.before)}` : ''}.`;
+      return `${nameOf(bases.now, change.now)}, ${verdictText(change.now)}; ${change.before ? `${was}, ${whyNot(bases.before, change.before)}` : notThere(was)}.`;
     case 'went':
-      return `Went: ${nameOf(base, change.before)}${change.now ? `; now ${whyNot(base, change.now)}` : ''}.`;
+      return `${nameOf(bases.before, change.before)}; ${change.now ? `${is} ${whyNot(bases.now, change.now)}` : notThere(is)}.`;
     case 'origin':
-      return `Changed origin: ${nameOf(base, change.now)}, ${originText(change.before)} before, now ${originText(change.now)}.`;
+      return `${nameOf(bases.now, change.now)}, ${originText(change.before)} ${was}, ${is} ${originText(change.now)}${whyMoved(bases, change)}.`;
     case 'verdict':
-      return `Changed verdict: ${nameOf(base, change.now)}, ${verdictText(change.before)} before, now ${verdictText(change.now)}.`;
+      return `${nameOf(bases.now, change.now)}, ${verdictText(change.before)} ${was}, ${is} ${verdictText(change.now)}${whyVerdict(bases, change)}.`;
   }
 }
 
-const nameOf = (base: EvidenceBase, { judgement: { route } }: PaletteColour): string => titleOf(base, route.recipe ?? route.id);
+/** What either side is called: dates follow each other, notebooks lie side by side. */
+const sideWords = ({ before, now }: ComparedBases): { readonly was: string; readonly is: string } =>
+  before === now ? { was: 'before', is: 'now' } : { was: 'in the other notebook', is: 'in this one' };
+
+/** "Woad blue on wool"; "Woad blue on wool (worsted)" where the sample's fibre is another than the title says. */
+function nameOf(base: EvidenceBase, { judgement: { route }, fibre }: PaletteColour): string {
+  const title = titleOf(base, route.recipe ?? route.id);
+  const cloth = fibre === undefined ? '' : titleOf(base, fibre).toLowerCase();
+  return title.toLowerCase().includes(cloth) ? title : `${title} (${cloth})`;
+}
 const verdictText = ({ judgement }: PaletteColour): string => verdictWords[judgement.verdict].word.toLowerCase();
 const originText = ({ origin }: PaletteColour): string => (origin === undefined ? 'of unknown origin' : colourOriginWords[origin]);
+
+/** A colour that one side does not have at all. */
+const notThere = (side: string): string => `${side}, no coloured sample of it`;
+
+/** ": now such a cloth is recorded (…)", ": madder not recorded before, now imported". */
+function whyVerdict(bases: ComparedBases, { before, now }: { readonly before: PaletteColour; readonly now: PaletteColour }): string {
+  const words = sideWords(bases);
+  const [was, is] = [before.judgement, now.judgement];
+  const [old, found] = [was.witnesses[0], is.witnesses[0]];
+  if (!old && found) return `: ${words.is} such a cloth or dyeing is recorded (${titleOf(bases.now, found.note)})`;
+  if (old && !found) return `: only ${words.was} is such a cloth or dyeing recorded (${titleOf(bases.before, old.note)})`;
+  return whyMoved(bases, { before, now });
+}
+
+/** ": woad imported before, now to hand there": the first material that does not stand alike; empty where all do. */
+function whyMoved(bases: ComparedBases, { before, now }: { readonly before: PaletteColour; readonly now: PaletteColour }): string {
+  const words = sideWords(bases);
+  const [was, is] = [before.judgement, now.judgement];
+  const moved = is.materials.find(({ material, standing }) =>
+    was.materials.some((one) => one.material.id === material.id && one.standing !== standing),
+  );
+  const earlier = was.materials.find(({ material }) => material.id === moved?.material.id);
+  if (!moved || !earlier) return '';
+  return `: ${inSentence(bases.now, moved.material.id)} ${standingWords[earlier.standing]} ${words.was}, ${words.is} ${standingWords[moved.standing]}`;
+}
 
 /** "tin not yet known", "madder and alum not recorded". */
 function whyNot(base: EvidenceBase, { judgement }: PaletteColour): string {
