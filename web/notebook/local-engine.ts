@@ -129,7 +129,10 @@ export class LocalEngine implements Engine {
   }
 
   compareNotebooks(palette: TypedPalette): Promise<CompareOrProblems | undefined> {
-    return Promise.resolve(this.#beside && compareView(this.#notebook, palette, palette, this.#beside));
+    return this.#ask(
+      import('./views/compare-view.ts'),
+      ({ compareView }, notebook) => this.#beside && compareView(notebook, palette, palette, this.#beside),
+    );
   }
 
   judgeTable(table: TypedTable): Promise<TableOrProblems> {
