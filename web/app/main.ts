@@ -80,7 +80,12 @@ async function open(app: TgApp, board: NoticeBoard): Promise<void> {
     });
   });
   // A notebook that is reviewed takes remarks and nothing else.
-  if (!reviewing) answerWriting(app, keeper);
+  if (!reviewing) {
+    answerWriting(app, keeper);
+    // Sweden writes days as ISO 8601 does.
+    const today = () => new Date().toLocaleDateString('sv');
+    void import('./pot.ts').then(({ answerPot }) => answerPot(app, keeper, engine, today));
+  }
   answerRemarks(app, keeper, { now: () => Date.now(), newId: () => crypto.randomUUID() });
   const finder = new SearchingFinder(engine, () => startWorker(searchAddress));
   answerFinding(app, finder);

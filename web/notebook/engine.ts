@@ -4,6 +4,10 @@ import type { DyeDayView } from './views/dye-day-view.ts';
 import type { TrialComparisonView } from './views/trial-comparison-view.ts';
 import type { TrialView } from './views/trial-view.ts';
 import type { TrialsView } from './views/trials-view.ts';
+import type { Moment } from '../domain/pot/pot-log.ts';
+import type { PotEntry, WithEntry } from './pot-entry.ts';
+import type { PotNote } from './pot-notes.ts';
+import type { CodeView, PotLine, PotView, TagView } from './views/pot-view.ts';
 import type { CaptionDraft } from './words/draft-caption.ts';
 import type { DisplayEdit, DisplayEdited, TypedCaption } from './display-edit.ts';
 import type { CaptionDeskView } from './views/caption-desk-view.ts';
@@ -92,6 +96,22 @@ export interface Engine {
   trial(id: string): Promise<TrialView | undefined>;
   /** What differed between trials. */
   compareTrials(ids: readonly string[]): Promise<TrialComparisonView>;
+  /** The pots of a day as notes to be saved, every skein with its code. @param today the reader's own day, `2026-11-28`. */
+  potNotes(day: TypedDyeDay, today: string): Promise<readonly PotNote[]>;
+  /** Pots whose skeins have codes, the newest first. */
+  pots(): Promise<readonly PotLine[]>;
+  /** One pot, for logging; undefined when there is none of that id. */
+  pot(id: string): Promise<PotView | undefined>;
+  /** A trial's text with one more entry, to be saved; undefined when there is none of that id. */
+  potEntry(
+    id: string,
+    entry: PotEntry,
+    at: Moment,
+    now: Moment,
+  ): Promise<(WithEntry & { readonly path: string; readonly before: string }) | undefined>;
+  tags(trials: readonly string[]): Promise<readonly TagView[]>;
+  /** Where a code leads, as typed or scanned. */
+  code(typed: string): Promise<CodeView>;
   dyestuffs(): Promise<readonly DyestuffEntry[]>;
   /** Everything on one dyestuff; undefined when there is none of that id. */
   dyestuff(id: string): Promise<DyestuffView | undefined>;
@@ -179,6 +199,12 @@ export const ENGINE_METHODS = Object.keys({
   trials: true,
   trial: true,
   compareTrials: true,
+  potNotes: true,
+  pots: true,
+  pot: true,
+  potEntry: true,
+  tags: true,
+  code: true,
   dyestuffs: true,
   dyestuff: true,
   namings: true,

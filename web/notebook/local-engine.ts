@@ -4,6 +4,10 @@ import type { DyeDayView } from './views/dye-day-view.ts';
 import type { TrialComparisonView } from './views/trial-comparison-view.ts';
 import type { TrialView } from './views/trial-view.ts';
 import type { TrialsView } from './views/trials-view.ts';
+import type { Moment } from '../domain/pot/pot-log.ts';
+import type { PotEntry } from './pot-entry.ts';
+import type { PotNote } from './pot-notes.ts';
+import type { CodeView, PotLine, PotView, TagView } from './views/pot-view.ts';
 import type { CaptionDraft } from './words/draft-caption.ts';
 import type { DisplayEdit, DisplayEdited, TypedCaption } from './display-edit.ts';
 import type { CaptionDeskView } from './views/caption-desk-view.ts';
@@ -169,6 +173,33 @@ export class LocalEngine implements Engine {
 
   compareTrials(ids: readonly string[]): Promise<TrialComparisonView> {
     return this.#ask(import('./views/trial-comparison-view.ts'), ({ trialComparisonView }, notebook) => trialComparisonView(notebook, ids));
+  }
+
+  potNotes(day: TypedDyeDay, today: string): Promise<readonly PotNote[]> {
+    return this.#ask(import('./pot-notes.ts'), ({ potNotes }, notebook) => potNotes(notebook, day, today));
+  }
+
+  pots(): Promise<readonly PotLine[]> {
+    return this.#ask(import('./views/pot-view.ts'), ({ potList }, notebook) => potList(notebook));
+  }
+
+  pot(id: string): Promise<PotView | undefined> {
+    return this.#ask(import('./views/pot-view.ts'), ({ potView }, notebook) => potView(notebook, id));
+  }
+
+  potEntry(id: string, entry: PotEntry, at: Moment, now: Moment): ReturnType<Engine['potEntry']> {
+    return this.#ask(import('./pot-entry.ts'), ({ withEntry }, notebook) => {
+      const note = notebook.base.note(id);
+      return note && { path: note.file, before: note.source, ...withEntry(note.file, note.source, entry, at, now) };
+    });
+  }
+
+  tags(trials: readonly string[]): Promise<readonly TagView[]> {
+    return this.#ask(import('./views/pot-view.ts'), ({ tagViews }, notebook) => tagViews(notebook, trials));
+  }
+
+  code(typed: string): Promise<CodeView> {
+    return this.#ask(import('./views/pot-view.ts'), ({ codeView }, notebook) => codeView(notebook, typed));
   }
 
   dyestuffs(): Promise<readonly DyestuffEntry[]> {

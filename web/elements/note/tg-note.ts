@@ -102,6 +102,7 @@ export class TgNote extends LitElement {
               <li><a href=${`${here}?write=text`}>Change its text</a></li>
               <li><a href=${`${here}?versions=all`}>Earlier versions</a></li>`
       }
+      ${kind === 'trial' && !this.readOnly && !readOnly ? html`<li><a href=${`#/pot/${encodeURIComponent(id)}`}>At the pot</a></li>` : nothing}
       ${kind === 'dyestuff' ? html`<li><a href=${`#/dyestuffs/${encodeURIComponent(id)}`}>Everything on this dyestuff</a></li>` : nothing}
       ${laboratory.map(({ words, address }) => html`<li><a href=${address}>${words}</a></li>`)}
       ${kind === 'trial' ? html`<li><a href=${`#/trials/${encodeURIComponent(id)}`}>This pot beside others, its lots and tests</a></li>` : nothing}

@@ -1,0 +1,103 @@
+import { temperaturesIn } from './step-figures.ts';
+
+/** A minute at the pot, by the clock on the wall there. */
+export interface Moment {
+  /** `2026-11-28`. */
+  readonly day: string;
+  /** `11:40`. */
+  readonly clock: string;
+}
+
+/** A line of a trial's log. */
+export interface LogLine {
+  /** Absent where the line names no time. */
+  readonly at?: Moment;
+  readonly words: string;
+  /** When it was written down, where that was later. */
+  readonly writtenAt?: Moment;
+}
+
+/** Written down this many minutes after it happened, an entry says so. Our choice: as long as wet hands take. */
+const LATE_MINUTES = 5;
+/** Within this many degrees of its highest a bath counts as held there. Our choice. */
+const HELD_WITHIN = 3;
+
+/** Minutes from one moment to another. */
+export const minutesFrom = (from: Moment, to: Moment): number => minutesOf(to) - minutesOf(from);
+
+/** Reckoned as if every day had 24 hours: a clock changed in the night would shift it by one. */
+const minutesOf = ({ day, clock }: Moment): number => Date.parse(`${day}T${clock}Z`) / 60_000;
+
+/**
+ * A line for a trial's log: `11:40 72 °C`; on another day than the trial's with its date; later written down, it says when.
+ *
+ * @param trialDay the trial's own date.
+ */
+export function logLine(words: string, at: Moment, writtenAt: Moment, trialDay: string | undefined): string {
+  const told = ({ day, clock }: Moment, beside: string | undefined) => (day === beside ? clock : `${day} ${clock}`);
+  const late = minutesFrom(at, writtenAt) >= LATE_MINUTES;
+  const said = words.replace(/\s+/g, ' ').trim();
+  return `${told(at, trialDay)} ${said}${late ? ` (written down ${told(writtenAt, at.day)})` : ''}`;
+}
+
+/** Reads a line of a log; every line is one, also without a time. */
+export function readLogLine(text: string, trialDay: string | undefined): LogLine {
+  const [, day, clock, rest = ''] = /^(?:(\d{4}-\d{2}-\d{2}) )?(\d{1,2}:\d{2}) ([\s\S]*)$/.exec(text.trim()) ?? [];
+  const on = day ?? trialDay;
+  if (clock === undefined || on === undefined) return { words: text.trim() };
+  const at = { day: on, clock: clock.padStart(5, '0') };
+  const [, words = rest, otherDay, otherClock] = /^([\s\S]*) \(written down (?:(\d{4}-\d{2}-\d{2}) )?(\d{2}:\d{2})\)$/.exec(rest) ?? [];
+  return { at, words, ...(otherClock !== undefined && { writtenAt: { day: otherDay ?? on, clock: otherClock } }) };
+}
+
+/** Lines of two logs of one pot as one: each line once, in the order of their times; lines without a time stay behind the one before. */
+export function togetherLogged(mine: readonly string[], theirs: readonly string[], trialDay: string | undefined): readonly string[] {
+  const keyed = (lines: readonly string[]) => {
+    let last = -Infinity;
+    return lines.map((text) => {
+      const { at } = readLogLine(text, trialDay);
+      last = at ? minutesOf(at) : last;
+      return { text, minutes: last };
+    });
+  };
+  const left = [...theirs];
+  for (const line of mine) {
+    const at = left.indexOf(line);
+    if (at >= 0) left.splice(at, 1);
+  }
+  const more = keyed(theirs).filter(({ text }) => {
+    const at = left.indexOf(text);
+    if (at >= 0) left.splice(at, 1);
+    return at >= 0;
+  });
+  // A stable sort: what was written in one minute stays in the order of writing.
+  return [...keyed(mine), ...more].sort((a, b) => (a.minutes === b.minutes ? 0 : a.minutes - b.minutes)).map(({ text }) => text);
+}
+
+/** A timer that was set at the pot. */
+export interface PotTimer {
+  readonly at: Moment;
+  readonly minutes: number;
+  readonly what: string;
+}
+
+/** The timers a log tells of: `11:40 timer 60 min: hold`. */
+export const timersIn = (lines: readonly LogLine[]): readonly PotTimer[] =>
+  lines.flatMap(({ at, words }) => {
+    const [, minutes, what = ''] = /^timer (\d+) min(?:: (.*))?$/.exec(words) ?? [];
+    return at && minutes !== undefined ? [{ at, minutes: Number(minutes), what }] : [];
+  });
+
+/** Minutes until a timer ends; below nothing once it has. */
+export const minutesLeft = ({ at, minutes }: PotTimer, now: Moment): number => minutes - minutesFrom(at, now);
+
+/** Since when the bath has been about as hot as it got, after the fibre last went in; undefined where no temperature was logged. */
+export function heldSince(lines: readonly LogLine[]): Moment | undefined {
+  const begin = lines.findLastIndex(({ words }) => /^in\b/.test(words));
+  const hot = lines.slice(Math.max(0, begin)).flatMap(({ at, words }) => {
+    const degrees = temperaturesIn(words)[0]?.toCelsius;
+    return at && degrees !== undefined ? [{ at, degrees }] : [];
+  });
+  const top = Math.max(...hot.map(({ degrees }) => degrees));
+  return hot.find(({ degrees }) => degrees >= top - HELD_WITHIN)?.at;
+}
