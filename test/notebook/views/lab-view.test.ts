@@ -31,6 +31,10 @@ describe('labView', () => {
   test('sets aside by place and date with the verdict of the notes, and names what it would explain', () => {
     const lab = view(typed({ 'carminic acid': 'present' }, { region: 'italy', when: '1350' }));
     expect(lab.ruledOut.join(' ')).toMatch(/American cochineal would explain carminic acid\. (Out of period|Contradicted)/);
+    // The verdict's reason is a claim: place, years, evidence and source.
+    expect(lab.ruledOut.find((line) => line.startsWith('American cochineal'))).toMatch(
+      /Your notes (?:first have it in|have it so for) .*\d{3,4}.* \(.+\)\.$/,
+    );
     expect(lab.explanations.some(({ dyes }) => dyes.some(({ id }) => id === 'american-cochineal'))).toBe(false);
   });
 

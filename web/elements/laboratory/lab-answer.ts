@@ -55,7 +55,7 @@ export function labRest(lab: LabView) {
             <ol class="lines">
               ${others.map(other)}
             </ol>
-            ${lab.others > 0 ? html`<p class="small">${lab.others} more are less likely still.</p>` : nothing}
+            ${lab.others > 0 ? html`<p class="small">${lab.others} more ${lab.others === 1 ? 'is' : 'are'} less likely still.</p>` : nothing}
           </section>`
     }
     ${block('Set aside by place and date', lab.ruledOut)} ${block('What the elements may mean', lab.mordants)}

@@ -9,6 +9,9 @@ export const styles = css`
     margin: 0;
     font: inherit;
   }
+  .on-paper {
+    display: none;
+  }
   .form {
     margin-block: var(--tg-space-5);
     font-family: var(--tg-font-label);
@@ -101,8 +104,19 @@ export const styles = css`
     text-underline-offset: 0.2em;
     font-size: var(--tg-type-small);
   }
-  .figure > div {
+  .figures > p {
+    max-inline-size: var(--tg-measure);
     margin-block: var(--tg-space-2);
+  }
+  .lines > li.figure {
+    display: grid;
+    grid-template-columns: repeat(2, minmax(0, 1fr));
+    gap: var(--tg-space-2) var(--tg-space-6);
+    max-inline-size: 60rem;
+  }
+  .figure > p {
+    grid-column: 1 / -1;
+    margin: 0;
   }
   .figure label {
     display: flex;
@@ -157,7 +171,6 @@ export const styles = css`
   }
   .means {
     margin: var(--tg-space-2) 0 0;
-    color: var(--tg-ink-quiet);
     max-inline-size: var(--tg-measure);
   }
   .sides {
@@ -217,6 +230,9 @@ export const styles = css`
     outline-offset: var(--tg-focus-gap);
   }
   @media (max-width: 40rem) {
+    .lines > li.figure {
+      grid-template-columns: minmax(0, 1fr);
+    }
     .findings > li {
       grid-template-columns: minmax(0, 1fr) auto;
     }
@@ -237,6 +253,16 @@ export const styles = css`
     }
     :host {
       font-size: 10pt;
+    }
+    .on-paper {
+      display: block;
+    }
+    h3 {
+      break-after: avoid;
+    }
+    .lines > li,
+    section.block {
+      break-inside: avoid;
     }
   }
 `;

@@ -8,7 +8,7 @@ import type { ChoicesView } from '../../notebook/views/choices-view.ts';
 import { labOfSettings, settingsOfLab } from '../../notebook/lab-address.ts';
 import type { LabFigure, LabFigureRow } from '../../notebook/views/lab-figures.ts';
 import type { LabOrProblems, LabView } from '../../notebook/views/lab-view.ts';
-import { foundWords, methodWords } from '../../notebook/words/lab-words.ts';
+import { foundWords, methodWords, reportedWords } from '../../notebook/words/lab-words.ts';
 import { problemSentence } from '../ask/question-view.ts';
 import { LatestTask } from '../shared/latest-task.ts';
 import { fewWords, listWord, typedWord } from '../shared/sentence-words.ts';
@@ -76,6 +76,7 @@ export class TgLaboratory extends LitElement {
           ${fewWords<LabMethod>('Method', report.method, methodWords, (method) => this.#change({ method }))}?</span
         >
       </h1>
+      <p class="on-paper">${reportedWords(this.report)}</p>
       <div class="form" part="form">${this.#findings()} ${this.#add()} ${this.#ratios()} ${this.#choose()}</div>
       ${result && 'problems' in result ? result.problems.map((problem) => html`<p class="problem" role="alert">${problemSentence(problem)}</p>`) : nothing}
       ${result && 'lab' in result && report.findings.length > 0 ? this.#answer(result.lab) : nothing}

@@ -15,7 +15,7 @@ import { verdictOf } from '../../domain/verdict/standing-words.ts';
 import type { Notebook } from '../notebook.ts';
 import type { QuestionProblem } from '../pose-question.ts';
 import { poseLab, type TypedLab } from '../typed-lab.ts';
-import { type ClaimLine, claimLine, inSentence, titleOf } from '../words/claim-line.ts';
+import { type ClaimLine, claimLine, inSentence, shortClaim, titleOf } from '../words/claim-line.ts';
 import {
   foundWords,
   methodWords,
@@ -222,8 +222,8 @@ function explanationView(
   };
 }
 
-/** Sources that would explain something, set aside by place or date: each once, with its verdict. */
-function ruledOutLines(base: EvidenceBase, { answer, context }: LabReply): readonly string[] {
+/** Sources that would explain something, set aside by place or date: each once, with its verdict and the claim that says so. */
+function ruledOutLines(base: EvidenceBase, { answer, context, standing: standingOf }: LabReply): readonly string[] {
   return answer.ruledOut.flatMap(({ dyes }) => {
     const [dye] = dyes;
     const standing = dye === undefined ? undefined : context.standingOf?.(dye);
@@ -233,9 +233,13 @@ function ruledOutLines(base: EvidenceBase, { answer, context }: LabReply): reado
       ({ compound, finding }) =>
         (finding.found === 'present' || finding.found === 'trace') && profile?.holds.some((one) => one.compound === compound.name),
     );
+    const by = standingOf(dye)?.carriedBy[0];
+    const reason = by
+      ? ` ${standing === 'not-yet' ? 'Your notes first have it in' : 'Your notes have it so for'} ${shortClaim(base, by)}.`
+      : '';
     const compounds = inList(held.map(({ compound }) => compound.name));
     return [
-      `${titleOf(base, dye)} would explain ${compounds}. ${verdictWords[verdictOf(standing, false)].word}: ${standingWords[standing]}.`,
+      `${titleOf(base, dye)} would explain ${compounds}. ${verdictWords[verdictOf(standing, false)].word}: ${standingWords[standing]}.${reason}`,
     ];
   });
 }

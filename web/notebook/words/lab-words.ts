@@ -1,11 +1,12 @@
 import type { EvidenceBase } from '../../domain/claim/evidence-base.ts';
 import type { Strength } from '../../domain/laboratory/compound.ts';
-import type { Found } from '../../domain/laboratory/findings.ts';
+import { FOUND, type Found } from '../../domain/laboratory/findings.ts';
 import type { FurtherTest } from '../../domain/laboratory/further-tests.ts';
 import type { NotToldApart } from '../../domain/laboratory/not-told-apart.ts';
 import type { Reason } from '../../domain/laboratory/reasons.ts';
 import type { LabMethod } from '../../domain/laboratory/tables/methods.ts';
 import { verdictOf } from '../../domain/verdict/standing-words.ts';
+import type { TypedLab } from '../typed-lab.ts';
 import { inSentence, titleOf } from './claim-line.ts';
 import { standingWords, verdictWords } from './verdict-words.ts';
 import { inList } from './in-list.ts';
@@ -28,6 +29,16 @@ export const foundWords = {
   absent: 'not found',
   'not-tested': 'not tested',
 } as const satisfies Record<Found, string>;
+
+/** What a report says, in one line: "Present: luteolin, indigotin. Not found: alizarin. alizarin:purpurin 3." */
+export function reportedWords({ findings, ratios, elseAbsent }: TypedLab): string {
+  const byFound = FOUND.flatMap((found) => {
+    const names = findings.filter((one) => one.found === found).map(({ compound }) => compound);
+    return names.length > 0 ? [`${capital(foundWords[found])}: ${names.join(', ')}.`] : [];
+  });
+  const measured = ratios.map(({ ratio, value, tolerance }) => `${ratio} ${figure(value)}${tolerance ? ` ± ${figure(tolerance)}` : ''}.`);
+  return [...byFound, ...measured, ...(elseAbsent === true ? ['Everything else was looked for and not found.'] : [])].join(' ');
+}
 
 const strengthWords = { main: 'much', minor: 'some', trace: 'a trace' } as const satisfies Record<Strength, string>;
 
