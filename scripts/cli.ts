@@ -2,11 +2,12 @@ import { ask } from './commands/ask.ts';
 import { check } from './commands/check.ts';
 import { date } from './commands/date.ts';
 import { find } from './commands/find.ts';
+import { list } from './commands/list.ts';
 import { palette } from './commands/palette.ts';
 import { scale } from './commands/scale.ts';
 import type { Command } from './commands/command.ts';
 
-const COMMANDS: Readonly<Record<string, Command>> = { check, ask, palette, find, date, scale };
+const COMMANDS: Readonly<Record<string, Command>> = { check, ask, palette, find, date, scale, list };
 
 const USAGE = `Usage:
   tenterground check    FOLDER [--json]
@@ -18,6 +19,7 @@ const USAGE = `Usage:
   tenterground find     FOLDER WORDS… | --dye ID [--json]
   tenterground date     "WORDS" [--json]
   tenterground scale    FOLDER RECIPE --fibre-mass 250g [--json]
+  tenterground list     FOLDER [--whole]
 
 check    what is wrong in the notes: file, line, and what to write instead
 ask      is this colour, or this dyestuff, plausible there and then?
@@ -25,6 +27,7 @@ palette  every colour the notes can stand behind there and then
 find     notes that name a dyestuff by any of its names, or that hold the words
 date     how a date is read
 scale    a recipe worked out for a mass of fibre
+list     the files of a notebook as JSON, to publish it for review
 
 A colour is a hex or CSS colour, L,a,b, a colour-word of the notes, a recipe
 or a trial. A date is EDTF, or as people write ("c. 1370", "late 9th century"),

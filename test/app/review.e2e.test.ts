@@ -36,6 +36,68 @@ async function readIn(page: Page): Promise<void> {
   await page.getByRole('region', { name: 'Report' }).waitFor();
 }
 
+describe('a published notebook', () => {
+  test(
+    'is opened by its address: a folder with a list, a list with the texts, a zip; remarks stay with it',
+    { timeout: 60_000 },
+    async () => {
+      for (const [path, text] of [
+        ['notes/dyestuffs/weld.md', WELD],
+        ['notes/a shelf/madder #1.md', WELD.replaceAll('Weld', 'Madder')],
+      ] as const)
+        site.put(path, text);
+      const files = [{ path: 'dyestuffs/weld.md' }, { path: 'a shelf/madder #1.md' }, { path: '../index.html' }, { path: 'gone.md' }];
+      site.put('notes/notebook.json', JSON.stringify({ files }));
+      site.put('whole.json', JSON.stringify({ files: [{ path: 'weld.md', text: WELD }] }));
+      site.put('notes.zip', ZIP);
+
+      const page = await freshPage();
+      const origins = new Set<string>();
+      page.on('request', (request) => void origins.add(new URL(request.url()).origin));
+      await page.goto(`${site.address}?review=notes/#/notebook/weld`);
+      await page.getByText('A notebook to be reviewed: ').waitFor();
+      await page.getByRole('heading', { level: 1, name: 'Weld' }).waitFor();
+      // A path that climbs is never asked for.
+      await page.getByText('could not be read: ../index.html').waitFor();
+      expect(await page.getByRole('link', { name: 'A new note' }).count()).toBe(0);
+      await page.getByText('Make a remark').click();
+      await page.getByLabel('Remark', { exact: true }).fill('Which edition?');
+      await page.getByLabel('Your name').fill('A reviewer');
+      await page.getByRole('button', { name: 'Keep the remark' }).click();
+      await page.getByText('Which edition?').waitFor();
+
+      // The notebook is fetched anew, with what changed since, and the remark is still there.
+      site.put('notes/dyestuffs/weld.md', WELD.replace('Yellow.', 'Yellow, and fast.'));
+      await page.reload();
+      await page.getByText('Yellow, and fast.').waitFor();
+      await page.getByText('Which edition?').waitFor();
+
+      for (const address of ['whole.json', 'notes.zip']) {
+        await page.goto(`${site.address}?review=${address}#/notebook/weld`);
+        await page.getByText('A notebook to be reviewed: 1 note').waitFor();
+        await page.getByRole('heading', { level: 1, name: 'Weld' }).waitFor();
+        expect(await page.getByText('Which edition?').count()).toBe(0);
+      }
+      await page.goto(site.address);
+      await page.getByText('Wadholm Quay, the demonstration notebook').waitFor();
+      expect([...origins]).toEqual([new URL(site.address).origin]);
+    },
+  );
+
+  test('that lies elsewhere is not asked for, and what is no list says what one looks like', async () => {
+    site.put('no-list.json', '{"notes": []}');
+    const page = await freshPage();
+    await page.goto(`${site.address}?review=https://example.org/notes/`);
+    await page.getByText('lies on another site').waitFor();
+    await page.goto(`${site.address}?review=no-list.json`);
+    await page.getByText('is no list of a notebook’s files').waitFor();
+    // A zip can still be read in.
+    await page.goto(`${site.address}?review=no-list.json#/notebook`);
+    await readIn(page);
+    await page.getByText('A notebook to be reviewed: 1 note').waitFor();
+  });
+});
+
 describe('a review', () => {
   test('goes there as a zip and comes back as one file, and nothing else is changed', async () => {
     const reviewer = await freshPage();

@@ -1,6 +1,6 @@
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type Browser, chromium } from 'playwright-core';
 import { preview, type PreviewServer } from 'vite';
@@ -48,6 +48,13 @@ export class BuiltSite {
     const before = describeSite(this.#folder).hash;
     this.#edit('index.html', (page) => page.replace(/<title>[^<]*<\/title>/, `<title>${title}</title>`));
     this.#edit('sw.js', (worker) => worker.replaceAll(before, describeSite(this.#folder).hash));
+  }
+
+  /** Puts a file beside the site's own, as whoever publishes a notebook does. */
+  put(path: string, content: string | Uint8Array): void {
+    const file = join(this.#folder, path);
+    mkdirSync(dirname(file), { recursive: true });
+    writeFileSync(file, content);
   }
 
   async close(): Promise<void> {

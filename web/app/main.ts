@@ -14,7 +14,7 @@ import { answerFinding, SearchingFinder } from './finding.ts';
 import { NoticeBoard } from './notice-board.ts';
 import { keepOffline, lookForUpdates } from './offline/offline.ts';
 import { registerServiceWorker, startWorker } from './scripts-policy.ts';
-import { REVIEWED, startNotebook } from './start-notebook.ts';
+import { reviewedDatabase, startNotebook } from './start-notebook.ts';
 import { takeOut } from './take-out.ts';
 import { answerWriting } from './writing.ts';
 
@@ -28,13 +28,19 @@ async function demonstration(): Promise<readonly NotebookFile[]> {
 
 /** Opens the notebook, shows it, and answers what the page wants of it. */
 async function open(app: TgApp, board: NoticeBoard): Promise<void> {
-  const reviewing = new URLSearchParams(globalThis.location.search).has('review');
+  const review = new URLSearchParams(globalThis.location.search).get('review');
+  const reviewing = review !== null;
   app.reviewing = reviewing;
   const { keeper, engine, failure, unfinished } = await (reviewing
-    ? startNotebook(engineOver(startWorker(engineAddress)), () => Promise.resolve([]), REVIEWED)
+    ? startNotebook(engineOver(startWorker(engineAddress)), () => Promise.resolve([]), reviewedDatabase(review))
     : startNotebook(engineOver(startWorker(engineAddress)), demonstration));
   const show = async () => app.opened(await engine.size(), keeper.isKept);
   app.engine = engine;
+  if (review !== null && review !== '') {
+    const { openPublished } = await import('./open-published.ts');
+    const trouble = await openPublished(keeper, review, globalThis.location.href);
+    if (trouble !== '') board.post({ id: 'review', text: trouble });
+  }
   await show();
 
   if (failure) board.post({ id: 'failure', text: openFailureWords[failure] });

@@ -7,8 +7,12 @@ import type { StoreSurroundings } from '../store/store-surroundings.ts';
 
 /** The database's name in this browser. One notebook for now: another would have a name of its own. */
 const DATABASE = 'tenterground';
-/** Where a notebook that is only reviewed lies, apart from the reviewer's own. */
-export const REVIEWED = 'tenterground-reviewed';
+/**
+ * Where a notebook that is only reviewed lies, apart from the reviewer's own.
+ *
+ * @param address of a published one: each keeps the remarks made on it; empty for one read in from a file.
+ */
+export const reviewedDatabase = (address: string): string => `tenterground-reviewed${address === '' ? '' : `:${address}`}`;
 
 const surroundings: StoreSurroundings = { now: () => Date.now(), newId: () => crypto.randomUUID() };
 
