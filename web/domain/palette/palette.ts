@@ -3,7 +3,8 @@ import { deltaE00 } from '../colour/delta-e.ts';
 import { labToLch } from '../colour/lab.ts';
 import type { SwatchColour } from '../colour/swatch-colour.ts';
 import { dyedRecipes, type DyedSample, judgedFibre, undyedCloths } from '../verdict/cloths.ts';
-import { type JudgedMaterial, judgeRoute, type RouteJudgement, type RouteQuestion } from '../verdict/judge-route.ts';
+import { type Cap, type JudgedMaterial, judgeRoute, type RouteJudgement, type RouteQuestion } from '../verdict/judge-route.ts';
+import { mayIllustrate } from '../verdict/may-illustrate.ts';
 import { predictedCloths } from '../verdict/predicted-cloths.ts';
 import { routeOf, undyedRoute } from '../verdict/route.ts';
 import type { SampleColours } from '../verdict/sample-colours.ts';
@@ -41,15 +42,19 @@ export function paletteOf(base: EvidenceBase, colours: SampleColours, question: 
       byFibre.set(sample.fibre, [...(byFibre.get(sample.fibre) ?? []), sample]);
     }
     return [...byFibre].flatMap(([fibre, own]): PaletteColour[] => {
-      const colour = meanColour(base, own);
+      const judged = (cap?: Cap) =>
+        judgeRoute(base, routeOf(base, recipe, judgedFibre(base, recipe, fibre)), withFibre(question, question.fibre ?? fibre), {
+          brief: true,
+          known,
+          ...(cap && { cap }),
+        });
+      const earned = judged();
+      const fitting = mayIllustrate(base, own, earned.verdict);
+      const shown = fitting.length > 0 ? fitting : own;
+      const colour = meanColour(base, shown);
       if (!colour) return [];
-      const judgement = judgeRoute(
-        base,
-        routeOf(base, recipe, judgedFibre(base, recipe, fibre)),
-        withFibre(question, question.fibre ?? fibre),
-        { brief: true, known },
-      );
-      return [entry(`${recipe}|${fibre ?? ''}`, judgement, colour, own, fibre)];
+      const judgement = fitting.length > 0 ? earned : judged('undeclared-deviation');
+      return [entry(`${recipe}|${fibre ?? ''}`, judgement, colour, shown, fibre)];
     });
   });
   const undyed = undyedCloths(base, colours).flatMap(({ fibre, name, colour }): PaletteColour[] => {

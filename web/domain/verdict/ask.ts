@@ -4,7 +4,8 @@ import type { Lab } from '../colour/lab.ts';
 import type { SwatchColour } from '../colour/swatch-colour.ts';
 import { type AskedColour, type Difference, differenceFrom, differenceOfLab10 } from './asked-colour.ts';
 import { dyedRecipes, type DyedSample, judgedFibre, undyedCloths } from './cloths.ts';
-import { judgeRoute, type RouteJudgement, type RouteQuestion } from './judge-route.ts';
+import { type Cap, judgeRoute, type RouteJudgement, type RouteQuestion } from './judge-route.ts';
+import { mayIllustrate } from './may-illustrate.ts';
 import { type PredictedCloth, predictedCloths } from './predicted-cloths.ts';
 import { routeOf, undyedRoute } from './route.ts';
 import type { SampleColours } from './sample-colours.ts';
@@ -87,19 +88,21 @@ function dyedCandidates(base: EvidenceBase, colours: SampleColours, question: Co
       groups.set(key, group);
     }
     return [...groups.values()].flatMap((group): Candidate[] => {
-      const nearest = nearestSample(question.colour, group.samples);
-      if (!nearest) return [];
       const material = group.other ? question.fibre : judgedFibre(base, recipe, group.samples[0]?.fibre);
-      const judgement = judgeRoute(
-        base,
-        routeOf(base, recipe, material),
-        { ...question, fibre: group.fibre },
-        {
-          ...(group.other ? { cap: 'on-another-fibre' as const } : {}),
-          ...(question.colourWords && { colourWords: question.colourWords }),
-        },
-      );
-      return [{ judgement, colourFrom: 'measured', ...nearest, samples: group.samples, onAnotherFibre: group.other }];
+      const judged = (cap: Cap | undefined) =>
+        judgeRoute(
+          base,
+          routeOf(base, recipe, material),
+          { ...question, fibre: group.fibre },
+          { ...(cap && { cap }), ...(question.colourWords && { colourWords: question.colourWords }) },
+        );
+      const earned = judged(group.other ? 'on-another-fibre' : undefined);
+      const fitting = mayIllustrate(base, group.samples, earned.verdict);
+      const samples = fitting.length > 0 ? fitting : group.samples;
+      const nearest = nearestSample(question.colour, samples);
+      if (!nearest) return [];
+      const judgement = fitting.length > 0 ? earned : judged('undeclared-deviation');
+      return [{ judgement, colourFrom: 'measured', ...nearest, samples, onAnotherFibre: group.other }];
     });
   });
 }

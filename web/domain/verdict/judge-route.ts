@@ -34,7 +34,7 @@ export interface JudgedMaterial extends MaterialStanding {
 }
 
 /** Why a verdict is held down to `plausible`. */
-export type Cap = 'predicted' | 'on-another-fibre';
+export type Cap = 'predicted' | 'on-another-fibre' | 'undeclared-deviation';
 
 /** A route's verdict and everything it rests on. */
 export interface RouteJudgement {

@@ -1,4 +1,11 @@
-import type { RouteJudgement } from './judge-route.ts';
+import type { Cap, RouteJudgement } from './judge-route.ts';
+
+type TrialWanted = 'a-trial' | 'a-trial-on-the-fibre' | 'a-trial-by-the-recipe';
+const WANTED = {
+  predicted: 'a-trial',
+  'on-another-fibre': 'a-trial-on-the-fibre',
+  'undeclared-deviation': 'a-trial-by-the-recipe',
+} as const satisfies Record<Cap, TrialWanted>;
 
 /** Something that, if it were found or settled, would change a verdict. */
 export type Change =
@@ -12,15 +19,15 @@ export type Change =
   | { readonly kind: 'an-earlier-record' | 'a-later-record'; readonly material: string }
   /** The absence proved wrong, or dated otherwise. */
   | { readonly kind: 'the-absence-overturned'; readonly material: string }
-  /** A trial dyed on the asked fibre, or dyed at all. */
-  | { readonly kind: 'a-trial-on-the-fibre' | 'a-trial' }
+  /** A trial dyed on the asked fibre, dyed at all, or by the recipe. */
+  | { readonly kind: TrialWanted }
   /** Evidence that the dyeing itself was done there. */
   | { readonly kind: 'dyeing-there'; readonly material: string };
 
 /** What would change a verdict, most telling first; nothing for one that is attested where it was dyed. */
 export function whatWouldChange({ standing, weakest, materials, witnesses, route, cappedBy }: RouteJudgement): readonly Change[] {
-  if (cappedBy) return [{ kind: cappedBy === 'predicted' ? 'a-trial' : 'a-trial-on-the-fibre' }];
-  const each = (kind: Exclude<Change['kind'], 'a-witness' | 'a-trial' | 'a-trial-on-the-fibre'>): readonly Change[] =>
+  if (cappedBy) return [{ kind: WANTED[cappedBy] }];
+  const each = (kind: Exclude<Change['kind'], 'a-witness' | TrialWanted>): readonly Change[] =>
     weakest.map((material) => ({ kind, material }));
   switch (standing) {
     case 'local':

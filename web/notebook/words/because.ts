@@ -51,6 +51,10 @@ export function becauseOfRoute(base: EvidenceBase, judgement: RouteJudgement, qu
   for (const one of telling.length > 0 ? telling : weakest.slice(0, 1)) sentences.push(standingSentence(base, one, question));
   if (judgement.cappedBy === 'on-another-fibre')
     sentences.push('The trial was dyed on another fibre of the same class, so plausible is the best it can be.');
+  if (judgement.cappedBy === 'undeclared-deviation')
+    sentences.push(
+      'The trial used something its recipe does not ask for and does not say what it stands for, so it shows no attested colour; plausible is the best it can be.',
+    );
   if (judgement.cappedBy === 'predicted') sentences.push('The colour is predicted, not dyed, so plausible is the best it can be.');
   if (judgement.dyeingPlaceUnknown) {
     sentences.push(
@@ -151,6 +155,8 @@ export function changeSentence(base: EvidenceBase, change: Change): string {
       return `A firm record of ${inSentence(base, change.material)} inside the absence would make it disputed.`;
     case 'a-trial-on-the-fibre':
       return 'A trial on the asked fibre itself would lift the limit.';
+    case 'a-trial-by-the-recipe':
+      return 'A trial by the recipe, or one that declares what each thing stands for, would lift the limit.';
     case 'a-trial':
       return 'A trial that was really dyed would lift the limit.';
     case 'dyeing-there':
