@@ -12,6 +12,8 @@ export interface Opening {
   readonly width?: number;
   readonly height?: number;
   readonly dark?: boolean;
+  /** The reader's language and country, such as `de-DE`. */
+  readonly locale?: string;
   /** Lets a test put its own script into the page. */
   readonly bypassPolicy?: boolean;
 }
@@ -61,9 +63,10 @@ export async function watchedSite(): Promise<WatchedSite> {
     origin,
     strays,
     complaints,
-    async open(hash = '', { width = 1280, height = 900, dark = false, bypassPolicy = false } = {}) {
+    async open(hash = '', { width = 1280, height = 900, dark = false, locale = 'en-GB', bypassPolicy = false } = {}) {
       const context = await browser.newContext({
         viewport: { width, height },
+        locale,
         colorScheme: dark ? 'dark' : 'light',
         bypassCSP: bypassPolicy,
       });

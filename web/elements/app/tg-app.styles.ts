@@ -90,7 +90,26 @@ export const styles = css`
     outline: var(--tg-focus-width) solid var(--tg-focus);
     outline-offset: var(--tg-focus-gap);
   }
+  .more-ways {
+    display: grid;
+    gap: var(--tg-space-2);
+    margin: 0 0 var(--tg-space-6);
+    padding: 0;
+    list-style: none;
+    font-family: var(--tg-font-label);
+  }
+  .more-ways a {
+    display: inline-flex;
+    align-items: center;
+    min-block-size: var(--tg-touch);
+  }
+  tg-read-in {
+    margin-block: var(--tg-space-6) var(--tg-space-4);
+  }
   @media print {
+    .more-ways {
+      display: none;
+    }
     :host {
       min-block-size: 0;
       background: none;

@@ -254,8 +254,10 @@ export class TgApp extends LitElement {
           ?read-only=${this.reviewing}
         >
           <div slot="ways-in">
-            ${this.reviewing ? nothing : html`<p><a href="#/notebook?share=1">Link a folder, share the notebook</a></p>`}
-            <p><a href="#/notebook/data">Data in and out: CSV, GeoJSON, JSON-LD</a></p>
+            <ul class="more-ways">
+              ${this.reviewing ? nothing : html`<li><a href="#/notebook?share=1">Link a folder, share the notebook</a></li>`}
+              <li><a href="#/notebook/data">Data in and out: CSV, GeoJSON, JSON-LD</a></li>
+            </ul>
             ${this.#beginning()}
             <tg-read-in></tg-read-in>
             ${
@@ -406,7 +408,7 @@ export class TgApp extends LitElement {
 const headed = (view: View): View => (view === 'dye-day' || view === 'samples' || view === 'trials' ? 'pot' : view);
 
 /** "25 November 2026": a sheet of paper outlives the notebook it was printed from. */
-const today = (): string => new Date().toLocaleDateString('en-GB', { day: 'numeric', month: 'long', year: 'numeric' });
+const today = (): string => new Date().toLocaleDateString(undefined, { day: 'numeric', month: 'long', year: 'numeric' });
 
 declare global {
   interface HTMLElementTagNameMap {

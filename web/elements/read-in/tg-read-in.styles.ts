@@ -5,14 +5,13 @@ export const styles = css`
     display: block;
     max-inline-size: var(--tg-measure);
   }
-  h1 {
-    margin-block: 0 var(--tg-space-4);
-    font-size: var(--tg-type-3);
-    line-height: var(--tg-leading-tight);
-  }
   h2 {
+    margin-block: 0 var(--tg-space-3);
+    font: 600 var(--tg-type-2) / 1.2 var(--tg-font-reading);
+  }
+  h3 {
     margin-block: var(--tg-space-5) var(--tg-space-2);
-    font-size: var(--tg-type-1);
+    font: 700 var(--tg-type-base) / 1.4 var(--tg-font-label);
   }
   .ways {
     display: flex;
@@ -27,8 +26,21 @@ export const styles = css`
     gap: var(--tg-space-2);
     align-items: center;
     min-block-size: var(--tg-touch);
+    /* The name of a chosen file must not widen a phone's page. */
+    max-inline-size: 100%;
+  }
+  fieldset label {
+    flex-wrap: nowrap;
+  }
+  label:has(input[type='radio']) {
+    margin-inline-end: var(--tg-space-4);
+  }
+  input[type='radio'] {
+    flex: none;
+    margin: 0;
   }
   input[type='file'] {
+    min-inline-size: 0;
     max-inline-size: 100%;
     font: inherit;
     color: inherit;
@@ -39,8 +51,23 @@ export const styles = css`
     border: 0;
     font-family: var(--tg-font-label);
   }
+  legend {
+    padding: 0;
+  }
   button {
     min-block-size: var(--tg-touch);
+    padding: var(--tg-space-1) var(--tg-space-4);
+    border: var(--tg-line-1) solid var(--tg-edge);
+    border-radius: 2px;
+    background: none;
+    color: inherit;
+    font: 600 var(--tg-type-base) / 1.3 var(--tg-font-label);
+    cursor: pointer;
+  }
+  @media print {
+    :host {
+      display: none;
+    }
   }
   progress {
     inline-size: 100%;

@@ -28,7 +28,7 @@ export class TgReadIn extends LitElement {
 
   override render() {
     return html`
-      <h1>Read in a folder or a zip</h1>
+      <h2>Read in a folder or a zip</h2>
       <p>Notes, photos and spectra are copied into this browser. Nothing leaves your machine, and the folder stays as it is.</p>
       ${this.progress ? this.#progressTemplate(this.progress) : this.#waysTemplate()}
       <div role="status">${this.trouble === '' ? nothing : html`<p>${this.trouble}</p>`} ${this.#reportTemplate()}</div>
@@ -76,7 +76,7 @@ export class TgReadIn extends LitElement {
     if (lines.length === 0) return nothing;
     const rest = lines.length - MOST_LINES;
     return html`
-      <h2>${title}</h2>
+      <h3>${title}</h3>
       <ul>
         ${lines
           .slice(0, MOST_LINES)

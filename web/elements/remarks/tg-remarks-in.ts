@@ -31,9 +31,11 @@ export class TgRemarksIn extends LitElement {
         gap: var(--tg-space-2);
         align-items: center;
         min-block-size: var(--tg-touch);
+        max-inline-size: 100%;
         font-family: var(--tg-font-label);
       }
       input {
+        min-inline-size: 0;
         max-inline-size: 100%;
         font: inherit;
         color: inherit;

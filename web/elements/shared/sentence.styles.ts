@@ -21,6 +21,11 @@ export const sentenceStyles = css`
     field-sizing: content;
     cursor: pointer;
   }
+  /* It stands in the sentence as a word like the others. */
+  .sentence input::placeholder {
+    color: inherit;
+    opacity: 1;
+  }
   .sentence input {
     min-inline-size: 2.5em;
     inline-size: 6em;

@@ -154,4 +154,9 @@ export const fieldStyles = css`
     font: var(--tg-type-small) / 1.4 var(--tg-font-label);
     cursor: pointer;
   }
+  @media print {
+    button {
+      display: none;
+    }
+  }
 `;

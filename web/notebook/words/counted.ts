@@ -1,2 +1,2 @@
 /** "1 file", "5,000 files". */
-export const counted = (count: number, what: string): string => `${count.toLocaleString('en')} ${what}${count === 1 ? '' : 's'}`;
+export const counted = (count: number, what: string): string => `${count.toLocaleString()} ${what}${count === 1 ? '' : 's'}`;

@@ -57,4 +57,4 @@ export const openFailureWords = {
 
 /** What the next start says of an import that was cut off. */
 export const unfinishedWords = (from: string, planned: number, missing: number): string =>
-  `Reading in “${from}” was cut off: ${(planned - missing).toLocaleString('en')} of ${counted(planned, 'file')} are in the notebook, ${missing.toLocaleString('en')} are missing. Read it in again; what is there already stays as it is.`;
+  `Reading in “${from}” was cut off: ${(planned - missing).toLocaleString()} of ${counted(planned, 'file')} are in the notebook, ${missing.toLocaleString()} are missing. Read it in again; what is there already stays as it is.`;

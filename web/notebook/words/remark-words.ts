@@ -16,7 +16,7 @@ export function readInWords(added: number, known: number, unread: number): strin
     known === 0 ? '' : `${counted(known, 'remark')} ${known === 1 ? 'was' : 'were'} here already`,
     unread === 0
       ? ''
-      : `${unread === 1 ? '1 entry is' : `${unread.toLocaleString('en')} entries are`} no remarks and ${unread === 1 ? 'was' : 'were'} left out`,
+      : `${unread === 1 ? '1 entry is' : `${unread.toLocaleString()} entries are`} no remarks and ${unread === 1 ? 'was' : 'were'} left out`,
   ];
   return `${parts.filter((part) => part !== '').join('; ')}. Each stands under its note.`;
 }
