@@ -27,6 +27,14 @@ describe('looking on the built page', () => {
     await page.context().close();
   });
 
+  test('on a phone a cloth taken down, with the ways to look at it, stays inside the page', async () => {
+    const page = await site.open('#/palette?region=hanse-towns&when=1370', { width: 360 });
+    await page.locator('tg-cloth-line button[part="cloth"]').first().click();
+    await page.getByRole('link', { name: 'Lay the two side by side' }).waitFor();
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
+    await page.context().close();
+  });
+
   test('from a palette: one taken down is laid beside another of the line, by keyboard', async () => {
     const page = await site.open('#/palette?region=hanse-towns&when=1370');
     const first = page.locator('tg-cloth-line button[part="cloth"]').first();

@@ -1,7 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { asLab10 } from '../../../web/domain/colour/lab.ts';
 import { mcdm, meanLab10 } from '../../../web/domain/colour/mean-colour.ts';
-import { DEFAULT_SPREAD, learnedSpread, simulateSpread } from '../../../web/domain/colour/spread.ts';
+import { deltaE00 } from '../../../web/domain/colour/delta-e.ts';
+import { overDye } from '../../../web/domain/colour/kubelka-munk.ts';
+import type { ColourOrigin } from '../../../web/domain/colour/swatch-colour.ts';
+import { spectrumToLab10 } from '../../../web/domain/colour/xyz-lab.ts';
+import { DEFAULT_SPREAD, learnedSpread, simulateSpread, USUAL_VARIATION } from '../../../web/domain/colour/spread.ts';
 import type { Random } from '../../../web/domain/colour/spread.ts';
 import { inventedSample } from '../../helpers/spectral-samples.ts';
 
@@ -46,9 +50,50 @@ describe('simulateSpread', () => {
   });
 
   test('grows with the variation of the pot, and is nothing without', () => {
-    const at = (depth: number): number => simulateSpread(ground, dyes, fixedRandom(7), 200, { depth, groundKs: 0 }).deltaE00;
+    const at = (depth: number): number =>
+      simulateSpread(ground, dyes, fixedRandom(7), 200, { depth, groundKs: 0, input: 0, model: 0 }).deltaE00;
     expect(at(0)).toBeCloseTo(0, 6);
     expect(at(0.1)).toBeLessThan(at(0.3));
+  });
+});
+
+describe('simulateSpread, one cause at a time', () => {
+  const ground = inventedSample('W0');
+  const dyes = ['Y2', 'B2'].map((name) => ({ dyed: inventedSample(name), ground }));
+  const none = { depth: 0, groundKs: 0, input: 0, model: 0 };
+
+  test.each(['depth', 'groundKs', 'input', 'model'] as const)('%s alone spreads the colour, and more of it more', (cause) => {
+    const at = (size: number): number => simulateSpread(ground, dyes, fixedRandom(3), 200, { ...none, [cause]: size }).deltaE00;
+    expect(at(0.05)).toBeGreaterThan(0.1);
+    expect(at(0.2)).toBeGreaterThan(at(0.05));
+  });
+
+  test('colours chosen by eye leave more open than measured spectra', () => {
+    const from = (origin: ColourOrigin): number =>
+      simulateSpread(ground, dyes, fixedRandom(3), 200, USUAL_VARIATION, [origin, origin]).deltaE00;
+    expect(from('spectrum')).toBeLessThan(from('photo'));
+    expect(from('photo')).toBeLessThan(from('eye'));
+  });
+});
+
+describe('learnedSpread on pots that vary at random', () => {
+  const ground = inventedSample('W0');
+  const dyes = ['Y2', 'B2'].map((name) => ({ dyed: inventedSample(name), ground }));
+  const predicted = spectrumToLab10(overDye(ground, dyes));
+
+  // Split conformal prediction promises 80 % and a little more for few pairs; 70–90 % is what the notebook promises its reader.
+  test.each([5, 8, 15, 40])('learned from %i pairs it holds 70–90 %% of pairs it has not seen', (count) => {
+    const random = fixedRandom(20 + count);
+    const dyed = simulateSpread(ground, dyes, random, 120 * (count + 5)).colours.map((lab) => ({ predicted, dyed: lab }));
+    const held = Array.from({ length: 120 }, (_, run) => {
+      const own = dyed.slice(run * (count + 5), (run + 1) * (count + 5));
+      const { deltaE00: likely, from } = learnedSpread(own.slice(0, count));
+      expect(from).toBe('own-pairs');
+      return own.slice(count).filter((one) => deltaE00(one.predicted, one.dyed) <= likely).length;
+    });
+    const share = held.reduce((sum, n) => sum + n, 0) / (120 * 5);
+    expect(share).toBeGreaterThanOrEqual(0.7);
+    expect(share).toBeLessThanOrEqual(0.9);
   });
 });
 

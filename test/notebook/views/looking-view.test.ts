@@ -53,6 +53,17 @@ describe('clothById', () => {
   });
 });
 
+describe('lookingView of a prediction', () => {
+  test('says how far off it may be, learned and by chance, and the same on every visit', () => {
+    const detail = () => lookingView(demo, ['brazil-alum-wool + weld-alum-wool|wool']).cloths[0]?.detail ?? '';
+    const [, learned = '', chance = ''] =
+      /likely spread ΔE00 ([\d.]+).*of 200 dyeings of these two lie within ΔE00 ([\d.]+)$/.exec(detail()) ?? [];
+    expect(Number(learned)).toBeGreaterThan(0);
+    expect(Number(chance)).toBeGreaterThan(1);
+    expect(detail()).toBe(detail());
+  });
+});
+
 describe('lookingView', () => {
   test('lays cloths out in three lights, and every two are compared', () => {
     const { cloths, pairs, unknown } = lookingView(demo, ['madder-alum-wool|wool', 'woad-wool|wool', 'wq23-001', 'nobody']);

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { questionOf, readAddress } from '../../../web/notebook/address.ts';
 import { noteView } from '../../../web/notebook/views/note-view.ts';
 import { aNote, aNotebook, aWorld } from '../../helpers/a-notebook.ts';
 
@@ -71,5 +72,35 @@ describe('noteView', () => {
     const [problem] = view('madder')?.problems ?? [];
     expect(problem).toMatchObject({ code: 'source-unknown', severity: 'warning', line: 10, column: 5 });
     expect(problem?.instead).not.toBe('');
+  });
+});
+
+describe('a sample with its photo, a thread with its colour now', () => {
+  const shown = aNotebook({
+    ...files,
+    'trials/two.md': aNote(
+      'kind: trial\nrecipe: red\nfibre: wool\nphoto: photos/two-1.jpg\ncolour: {lab: [41, 38, 24], illuminant: D65, observer: 2, by: photo}',
+    ),
+    'textiles/twill.md': aNote(
+      'kind: textile\ntitle: Twill\nregion: england\nwhen: c. 1450\nthreads:\n  - {where: warp, fibre: wool, colour-now: {lab: [55, -8, 14], illuminant: D65, observer: 10}}\n  - {where: weft, colour-now: brownish}',
+    ),
+  });
+  const clothsOf = (id: string) =>
+    noteView(shown, id)?.sections.flatMap((section) => (section.is === 'cloths' ? section.cloths : [])) ?? [];
+
+  test('the photo is shown beside the value', () => {
+    expect(clothsOf('two')).toMatchObject([{ photo: 'photos/two-1.jpg' }]);
+  });
+
+  test('what a thread may have been is asked with its place, date and fibre; words alone ask nothing', () => {
+    const [warp, ...others] = clothsOf('twill');
+    expect(others).toEqual([]);
+    expect(questionOf(readAddress(warp?.asFound ?? ''))).toMatchObject({
+      colour: '55,-8,14 D65/10 lab',
+      region: 'england',
+      when: 'c. 1450',
+      fibre: 'wool',
+      asFound: true,
+    });
   });
 });

@@ -1,8 +1,9 @@
 import { deltaE00 } from './delta-e.ts';
 import type { DyeLayer } from './kubelka-munk.ts';
-import { overDye } from './kubelka-munk.ts';
+import { ksToSpectrum, overDye, spectrumToKs } from './kubelka-munk.ts';
 import type { Lab10 } from './lab.ts';
 import type { Spectrum } from './spectrum.ts';
+import type { ColourOrigin } from './swatch-colour.ts';
 import { spectrumToLab10 } from './xyz-lab.ts';
 
 /** A source of chance, handed in: evenly spread numbers, 0 ≤ n < 1. */
@@ -41,14 +42,28 @@ export function learnedSpread(pairs: readonly PredictedPair[]): LikelySpread {
   return { deltaE00: differences[rank - 1] ?? DEFAULT_SPREAD.deltaE00, from: 'own-pairs', count: pairs.length };
 }
 
-/** How much single dyeings vary: relative standard deviations, 0.15 = 15 %. */
+/** How much single dyeings, their measuring and the model vary: relative standard deviations of K/S, 0.15 = 15 %. */
 export interface PotVariation {
   readonly depth: number;
   readonly groundKs: number;
+  /** What measuring the single dyeings leaves open, by where their colours come from. */
+  readonly input: number;
+  /** What the model leaves out: dyes that hinder or help one another. */
+  readonly model: number;
 }
 
-/** Our choice: hand-dyed depths vary by about a sixth, fleeces and cloths of one kind by a tenth. */
-export const USUAL_VARIATION: PotVariation = { depth: 0.17, groundKs: 0.1 };
+/** Our choice: hand-dyed depths vary by about a sixth, fleeces and cloths of one kind by a tenth, and the model errs by as much. */
+export const USUAL_VARIATION: PotVariation = { depth: 0.17, groundKs: 0.1, input: 0, model: 0.1 };
+
+/** How far the K/S of a colour may be off for where it comes from. Our choice, by judgement. */
+export const INPUT_ERROR: Readonly<Record<ColourOrigin, number>> = {
+  spectrum: 0.02,
+  lab: 0.04,
+  'photo-with-chart': 0.1,
+  photo: 0.2,
+  eye: 0.3,
+  predicted: 0.2,
+};
 
 /** A spread found by dyeing in the head, with the colours that came out. */
 export interface SimulatedSpread extends LikelySpread {
@@ -57,8 +72,11 @@ export interface SimulatedSpread extends LikelySpread {
 }
 
 /**
- * Monte Carlo of an over-dye: each depth and the ground vary, log-normally, and the colours are compared with the predicted one.
+ * Monte Carlo of an over-dye: each depth, what was measured of each dyeing, the ground and the model vary, log-normally, and the
+ * colours are compared with the predicted one. Measuring and model err in the short and the long half of the spectrum apart, for they
+ * shift hue as well as depth.
  *
+ * @param origins where the colour of each dyeing comes from, in the order of the dyes; `variation.input` for what is not named.
  * @param random the only source of chance; the same source gives the same answer.
  * @param runs how many dyeings; at least 1.
  */
@@ -68,17 +86,30 @@ export function simulateSpread(
   random: Random,
   runs = 200,
   variation: PotVariation = USUAL_VARIATION,
+  origins: readonly ColourOrigin[] = [],
 ): SimulatedSpread {
   const central = spectrumToLab10(overDye(ground, dyes));
   const colours = Array.from({ length: Math.max(1, runs) }, () => {
-    const varied = dyes.map((dye) => ({ ...dye, depth: (dye.depth ?? 1) * around(random, variation.depth) }));
+    const varied = dyes.map((dye, nth) => {
+      const origin = origins[nth];
+      const measured = tilted(dye.dyed, random, origin === undefined ? variation.input : INPUT_ERROR[origin]);
+      return { ...dye, dyed: measured, depth: (dye.depth ?? 1) * around(random, variation.depth) };
+    });
     // A darker or lighter ground of the same kind: its own K/S over nothing, at another depth.
     const groundNow = overDye(WHITE, [{ dyed: ground, ground: WHITE, depth: around(random, variation.groundKs) }]);
-    return spectrumToLab10(overDye(groundNow, varied));
+    return spectrumToLab10(tilted(overDye(groundNow, varied), random, variation.model));
   });
   const differences = colours.map((lab) => deltaE00(lab, central)).sort((a, b) => a - b);
   const rank = Math.min(differences.length, Math.ceil(SHARE * differences.length));
   return { deltaE00: differences[rank - 1] ?? 0, from: 'simulated', count: colours.length, colours };
+}
+
+/** The curve with its K/S off by one factor at its short end and another at its long end, evenly between. */
+function tilted(spectrum: Spectrum, random: Random, deviation: number): Spectrum {
+  if (deviation === 0) return spectrum;
+  const [short, long] = [Math.log(around(random, deviation)), Math.log(around(random, deviation))];
+  const ks = spectrumToKs(spectrum);
+  return ksToSpectrum(ks.map((value, at) => value * Math.exp(short + ((long - short) * at) / Math.max(1, ks.length - 1))));
 }
 
 const WHITE: Spectrum = { startNm: 380, stepNm: 10, values: new Array<number>(36).fill(1) };

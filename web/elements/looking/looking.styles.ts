@@ -159,6 +159,7 @@ export const lookingStyles = css`
   }
   @media print {
     .lights,
+    .plain,
     .dose,
     .more {
       display: none;

@@ -8,6 +8,7 @@ import type { LookedLight } from '../../notebook/words/looking-words.ts';
 import type { ColourPickEvent } from '../colour-input/colour-pick-event.ts';
 import '../colour-input/tg-colour-input.ts';
 import { baseStyles } from '../shared/base.styles.ts';
+import { OnPaper } from '../shared/on-paper.ts';
 import { LatestTask } from '../shared/latest-task.ts';
 import '../swatch/tg-swatch.ts';
 import { LookingChangeEvent } from './looking-change-event.ts';
@@ -47,6 +48,7 @@ export class TgLooking extends LitElement {
   /** Which two of more are compared, by their place. */
   @state() private two: readonly [number, number] = [0, 1];
 
+  readonly #paper = new OnPaper(this, () => this.performUpdate());
   readonly #looking = new LatestTask<LookingView>((view) => (this.view = view));
   readonly #choosing = new LatestTask<ChoicesView>((choices) => (this.choices = choices));
 
@@ -179,7 +181,7 @@ export class TgLooking extends LitElement {
               duller${lit.inWideGamut ? ', a wide one as it is' : ', a wide one a little less so'}.
             </p>`
       }
-      <details>
+      <details ?open=${this.#paper.value}>
         <summary>Numbers</summary>
         <dl>
           ${lightNames.map(

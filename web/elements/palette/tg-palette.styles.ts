@@ -44,6 +44,7 @@ export const styles = css`
   }
   .taken header {
     display: flex;
+    flex-wrap: wrap;
     justify-content: space-between;
     gap: var(--tg-space-4);
     align-items: start;
@@ -61,6 +62,14 @@ export const styles = css`
     align-items: baseline;
     margin-block: var(--tg-space-3) 0;
     font: var(--tg-type-base) / 1.5 var(--tg-font-label);
+  }
+  .taken header > div {
+    flex: 1 1 14rem;
+  }
+  .taken header > div,
+  .beside label {
+    min-inline-size: 0;
+    max-inline-size: 100%;
   }
   .beside select {
     max-inline-size: min(18rem, 100%);

@@ -154,15 +154,15 @@ export class TgPalette extends LitElement {
         Predicted from trials of the single dyes by Kubelka–Munk, either bath first; nobody dyed these yet, so plausible is the best they
         can be. ${sentenceOf(this.shown?.spread)}
       </p>
+      ${this.#foretold(view)}
       <tg-cloth-line
         label="Predicted over-dyes"
         .items=${view.couldBeTried.map(clothItem)}
         .taken=${this.foretold}
-        @tg-cloth-pick=${({ detail: { id } }: ClothPickEvent) => (this.foretold = id)}
+        @tg-cloth-pick=${this.#foretell}
       >
         <p slot="empty">No two trials of this notebook foretell another plausible colour here.</p>
       </tg-cloth-line>
-      ${this.#foretold(view)}
       <p><button type="button" @click=${() => this.#change({ tryOverDyes: false })}>Take them off</button></p>
     </section>`;
   }
@@ -172,7 +172,7 @@ export class TgPalette extends LitElement {
     const cloth = couldBeTried.find(({ id }) => id === this.foretold);
     if (!cloth?.overDye) return nothing;
     const { recipes, orders } = cloth.overDye;
-    return html`<div class="foretold" aria-live="polite">
+    return html`<div class="foretold" id="foretold" tabindex="-1">
       <h3>${cloth.title}</h3>
       <p>${orders}</p>
       <p>
@@ -262,6 +262,11 @@ export class TgPalette extends LitElement {
     this.behind = undefined;
     if (this.engine) this.#opening.run(this.engine.behindCloth(this.palette, this.taken));
     void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('#taken')?.focus());
+  }
+
+  #foretell({ detail: { id } }: ClothPickEvent) {
+    this.foretold = id;
+    void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('#foretold')?.focus());
   }
 
   #hangUp() {

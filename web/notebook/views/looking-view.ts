@@ -19,6 +19,10 @@ import {
 } from '../words/looking-words.ts';
 import { type AfterLightView, afterLightView, type TypedLightDose } from './after-light-view.ts';
 import { weaveOf } from './cloth-view.ts';
+import { simulateSpread, USUAL_VARIATION } from '../../domain/colour/spread.ts';
+import { groundsByFibre } from '../../domain/verdict/predicted-cloths.ts';
+import { steadyChance } from '../steady-chance.ts';
+import { chanceWords } from '../words/spread-words.ts';
 import { spreadOfPredictions } from './spread-of-predictions.ts';
 
 /** A cloth in one light. */
@@ -64,6 +68,9 @@ export interface LookingView {
 const ILLUMINANT: Readonly<Record<LookedLight, Illuminant>> = { daylight: 'D65', lamp: 'A', gallery: 'LED-B3' };
 /** More than these nobody can tell apart side by side. Our choice. */
 export const MOST_LOOKED_AT = 6;
+
+/** Dyeings worked out by chance for one prediction. Our choice: more change the figure by less than it is rounded. */
+const CHANCES = 200;
 
 interface Laid {
   readonly id: string;
@@ -114,10 +121,20 @@ function titleFor({ base }: Notebook, { is, note, route, sample, undyed }: Found
     : titleOf(base, note);
 }
 
-function fromWords(notebook: Notebook, { is, colour, samples }: FoundCloth): string {
-  if (is === 'predicted') return `predicted, ${spreadOfPredictions(notebook)}`;
+function fromWords(notebook: Notebook, cloth: FoundCloth): string {
+  const { is, colour, samples } = cloth;
+  if (is === 'predicted') return `predicted, ${spreadOfPredictions(notebook)}${byChance(notebook, cloth)}`;
   if (is === 'recipe' && samples.length > 1) return `mean of ${samples.length} samples`;
   return originInWords(colour.origin);
+}
+
+/** How far this one prediction may be off, by how pots, measuring and the model vary. */
+function byChance({ base, colours }: Notebook, { samples, fibre }: FoundCloth): string {
+  const ground = fibre === undefined ? undefined : groundsByFibre(base, colours).get(fibre);
+  if (!ground) return '';
+  const dyes = samples.map(({ colour }) => ({ dyed: colour.spectrum, ground }));
+  const origins = samples.map(({ colour }) => colour.origin);
+  return `; ${chanceWords(simulateSpread(ground, dyes, steadyChance(), CHANCES, USUAL_VARIATION, origins))}`;
 }
 
 const labUnder = ({ colour }: FoundCloth, light: LookedLight): ConditionedLab =>

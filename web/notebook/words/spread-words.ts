@@ -10,3 +10,7 @@ export function spreadWords({ deltaE00, from, count }: LikelySpread): string {
   if (from === 'simulated') return `${spread}: four in five of ${count} dyeings worked out by chance lie nearer`;
   return `${spread} (our choice, by judgement, until ${COUNTS[PAIRS_NEEDED] ?? PAIRS_NEEDED} predicted colours of this notebook have been dyed)`;
 }
+
+/** How far one prediction may be off, worked out by chance; what is varied is our choice, by judgement. */
+export const chanceWords = ({ deltaE00, count }: LikelySpread): string =>
+  `by chance, from how depths, grounds, measuring and the model vary (our judgement), four in five of ${count} dyeings of these two lie within ΔE00 ${deltaE00.toFixed(1)}`;
