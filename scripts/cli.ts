@@ -4,10 +4,11 @@ import { date } from './commands/date.ts';
 import { find } from './commands/find.ts';
 import { list } from './commands/list.ts';
 import { palette } from './commands/palette.ts';
+import { publish } from './commands/publish.ts';
 import { scale } from './commands/scale.ts';
 import type { Command } from './commands/command.ts';
 
-const COMMANDS: Readonly<Record<string, Command>> = { check, ask, palette, find, date, scale, list };
+const COMMANDS: Readonly<Record<string, Command>> = { check, ask, palette, find, date, scale, list, publish };
 
 const USAGE = `Usage:
   tenterground check    FOLDER [--json]
@@ -20,6 +21,7 @@ const USAGE = `Usage:
   tenterground date     "WORDS" [--json]
   tenterground scale    FOLDER RECIPE --fibre-mass 250g [--json]
   tenterground list     FOLDER [--whole]
+  tenterground publish  FOLDER OUT --display ID [--preview]
 
 check    what is wrong in the notes: file, line, and what to write instead
 ask      is this colour, or this dyestuff, plausible there and then?
@@ -28,6 +30,7 @@ find     notes that name a dyestuff by any of its names, or that hold the words
 date     how a date is read
 scale    a recipe worked out for a mass of fibre
 list     the files of a notebook as JSON, to publish it for review
+publish  a display as a folder of pages that open from disk, without a network
 
 A colour is a hex or CSS colour, L,a,b, a colour-word of the notes, a recipe
 or a trial. A date is EDTF, or as people write ("c. 1370", "late 9th century"),

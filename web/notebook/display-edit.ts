@@ -43,6 +43,8 @@ export type DisplayEdit =
       readonly reason: string;
     }
   | { readonly is: 'light'; readonly light: Omit<LightSetting, 'from'> & { readonly from?: string } }
+  /** The web address the published page will have; '' takes it out. */
+  | { readonly is: 'published-at'; readonly address: string }
   /** The board is printed anew: its version number goes up. */
   | { readonly is: 'version' };
 

@@ -10,6 +10,7 @@ import type { PlainValue } from '../domain/note/yaml-text.ts';
 import type { DisplayEdit, DisplayEdited, TypedBinding, TypedCaption } from './display-edit.ts';
 import type { Notebook } from './notebook.ts';
 import { type NoteSplice, spliced } from './note-splices.ts';
+import { webAddress } from './web-address.ts';
 import { type Shown, shownColours } from './shown-colours.ts';
 import { todayOf } from './views/caption-view.ts';
 import { spliceErrorWords } from './words/save-words.ts';
@@ -33,6 +34,7 @@ interface Desk {
   readonly source: string;
 }
 
+const ADDRESS_UNREADABLE = 'This is no web address. Write for example: https://museum.example/board/';
 const CAPTION_GONE = 'This caption is no longer in the note as it was. Look at the page again.';
 const REASON_MISSING = 'Give a reason: a comment is closed with one, whichever way it went.';
 
@@ -53,6 +55,11 @@ function splicesOf(desk: Desk, edit: DisplayEdit): readonly NoteSplice[] | strin
       const { lux, hoursPerDay, daysPerYear, uv, window, from } = edit.light;
       const values = { lux, 'hours-per-day': hoursPerDay, 'days-per-year': daysPerYear, uv, window, from };
       return Object.entries(values).flatMap(([key, value]): NoteSplice[] => (value === undefined ? [] : [[['light', key], value]]));
+    }
+    case 'published-at': {
+      const address = edit.address.trim();
+      if (address === '') return record.publishedAt === undefined ? [] : [[['published-at'], undefined]];
+      return webAddress(address) === undefined ? ADDRESS_UNREADABLE : [[['published-at'], address]];
     }
     case 'version':
       return [[['version'], (record.version ?? 1) + 1]];

@@ -13,6 +13,7 @@ import type { DisplayEdit, DisplayEdited, TypedCaption } from './display-edit.ts
 import type { CaptionDeskView } from './views/caption-desk-view.ts';
 import type { DisplayView } from './views/display-view.ts';
 import type { DossierView } from './views/dossier-view.ts';
+import type { PublishedView } from './views/published-view.ts';
 import type { DueItem } from './views/due-list-view.ts';
 import type { EvidenceSheetView } from './views/evidence-sheet-view.ts';
 import type { LightPlanView, TypedLight } from './views/light-plan-view.ts';
@@ -169,6 +170,8 @@ export interface Engine {
   dossier(id: string): Promise<DossierView | undefined>;
   /** @param now UTC, ISO 8601. */
   lightPlan(id: string, typed: TypedLight, now: string): Promise<LightPlanView | undefined>;
+  /** What of a display would be published, and what stays. @param now UTC, ISO 8601. */
+  published(id: string, now: string): Promise<PublishedView | undefined>;
   /** What is due over all displays and notes. @param now UTC, ISO 8601. */
   dueList(now: string): Promise<readonly DueItem[]>;
 }
@@ -235,5 +238,6 @@ export const ENGINE_METHODS = Object.keys({
   evidenceSheet: true,
   dossier: true,
   lightPlan: true,
+  published: true,
   dueList: true,
 } satisfies Record<keyof Engine, true>) as readonly (keyof Engine)[];

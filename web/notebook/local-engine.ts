@@ -13,6 +13,7 @@ import type { DisplayEdit, DisplayEdited, TypedCaption } from './display-edit.ts
 import type { CaptionDeskView } from './views/caption-desk-view.ts';
 import type { DisplayView } from './views/display-view.ts';
 import type { DossierView } from './views/dossier-view.ts';
+import type { PublishedView } from './views/published-view.ts';
 import type { DueItem } from './views/due-list-view.ts';
 import type { EvidenceSheetView } from './views/evidence-sheet-view.ts';
 import type { LightPlanView, TypedLight } from './views/light-plan-view.ts';
@@ -325,6 +326,10 @@ export class LocalEngine implements Engine {
 
   lightPlan(id: string, typed: TypedLight, now: string): Promise<LightPlanView | undefined> {
     return this.#ask(import('./views/light-plan-view.ts'), ({ lightPlanView }, notebook) => lightPlanView(notebook, id, typed, now));
+  }
+
+  published(id: string, now: string): Promise<PublishedView | undefined> {
+    return this.#ask(import('./views/published-view.ts'), ({ publishedView }, notebook) => publishedView(notebook, id, now));
   }
 
   dueList(now: string): Promise<readonly DueItem[]> {

@@ -2,7 +2,7 @@ import { page, userEvent } from 'vitest/browser';
 import { afterEach, describe, expect, test } from 'vitest';
 import '../../../web/elements/on-show/tg-on-show.ts';
 import type { TgOnShow } from '../../../web/elements/on-show/tg-on-show.ts';
-import { captionRuns } from '../../../web/elements/on-show/caption-block.ts';
+import { captionRuns } from '../../../web/elements/on-show/caption-runs.ts';
 import type { NoteToSave } from '../../../web/notebook/ports-writing.ts';
 import { LocalEngine } from '../../../web/notebook/local-engine.ts';
 import { axeFaults } from '../../helpers/axe-faults.ts';
@@ -178,6 +178,18 @@ describe('tg-on-show', () => {
     await expect.poll(() => saved.at(-1)?.text).toContain('cloth: printed');
   });
 
+  test('publishing shows what goes out and what stays, and keeps the address that labels lead to', async () => {
+    const { element, saved } = await kept({ displayId: 'board', settings: { publish: '1' } });
+    await expect.element(page.getByText(/^2 colours: .*Madder red/)).toBeVisible();
+    await expect.element(page.getByText(/Who dyed, reviewed or wrote/)).toBeVisible();
+    await page.getByRole('textbox', { name: 'Web address of the folder' }).fill('https://museum.example/board/');
+    await page.getByRole('button', { name: 'Keep the address in the note' }).click();
+    await expect.element(page.getByText('The address is in the note.')).toBeVisible();
+    expect(saved.at(-1)?.text).toContain('published-at: https://museum.example/board/');
+    element.settings = { print: 'labels' };
+    await expect.element(page.getByRole('img', { name: 'Leads to https://museum.example/board/#red' })).toBeVisible();
+  });
+
   test('a palette gets a board', async () => {
     const { saved } = await kept({});
     await page.getByRole('button', { name: 'Begin its board' }).click();
@@ -213,6 +225,7 @@ describe('tg-on-show', () => {
     ['the sheet', { displayId: 'board', settings: { sheet: 'red' } }],
     ['the dossier', { displayId: 'board', settings: { print: 'dossier' } }],
     ['the labels', { displayId: 'board', settings: { print: 'labels' } }],
+    ['publishing', { displayId: 'board', settings: { publish: '1' } }],
   ])('%s has no fault axe knows', async (_, more) => {
     await shown(more);
     await new Promise((resolve) => setTimeout(resolve, 300));

@@ -134,5 +134,6 @@ export const DISPLAY_KEYS = {
   captions: listOf(caption),
   light,
   'swap-sets': listOf(swapSet),
+  'published-at': text,
   version: COUNT,
 };

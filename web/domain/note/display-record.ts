@@ -116,6 +116,8 @@ export interface DisplayRecord {
   readonly captions: readonly DisplayCaption[];
   readonly light?: LightSetting;
   readonly swapSets: readonly SwapSet[];
+  /** The web address its published page will have; QR codes on labels lead there. */
+  readonly publishedAt?: string;
   /** Printed on the board; counts from 1. */
   readonly version?: number;
 }

@@ -41,6 +41,7 @@ export const COMMON_KEYS = {
   checked: word(CHECKED),
   'review-by': date,
   invented: flag,
+  private: flag,
 };
 
 const HELPER_KEYS = { latin: texts, formula: text, everyday: flag, cautions: texts, availability };

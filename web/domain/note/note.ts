@@ -369,6 +369,8 @@ export interface Note {
   readonly checked?: Checked;
   readonly reviewBy?: WrittenDate;
   readonly invented: boolean;
+  /** Never published, also where a display uses it. */
+  readonly private: boolean;
   readonly record: NoteRecord;
   /** The whole file as text, exactly. */
   readonly source: string;

@@ -43,7 +43,7 @@ const BUILDERS: Builders = {
   region: (values) => ({ kind: 'region', ...values }),
   period: (values) => ({ kind: 'period', ...values }),
   palette: (values) => ({ kind: 'palette', ...values }),
-  display: ({ 'swap-sets': swapSets, ...values }) => ({ kind: 'display', swapSets, ...values }),
+  display: ({ 'swap-sets': swapSets, 'published-at': publishedAt, ...values }) => ({ kind: 'display', swapSets, publishedAt, ...values }),
   exposure: (values) => ({ kind: 'exposure', ...values }),
 };
 

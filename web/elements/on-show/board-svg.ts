@@ -3,7 +3,7 @@ import type { BoardColour, DisplayView } from '../../notebook/views/display-view
 import { boardAltText, boardFoot, tagLine, windowLines } from '../../notebook/words/board-words.ts';
 import { inXml } from '../../notebook/words/in-xml.ts';
 import { swatchSvg } from '../swatch/swatch-svg.ts';
-import { captionRuns } from './caption-block.ts';
+import { captionRuns } from './caption-runs.ts';
 import { textLines } from './text-lines.ts';
 
 /** How a board is drawn. */

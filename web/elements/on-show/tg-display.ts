@@ -5,14 +5,13 @@ import type { Box } from '../../domain/display/lay-out.ts';
 import type { Engine } from '../../notebook/engine.ts';
 import type { BoardColour, DisplayView } from '../../notebook/views/display-view.ts';
 import type { DisplayEdit, TypedCaption } from '../../notebook/display-edit.ts';
-import { editOutcomeText } from '../../notebook/words/edit-words.ts';
 import { baseStyles } from '../shared/base.styles.ts';
 import { LatestTask } from '../shared/latest-task.ts';
 import '../swatch/tg-swatch.ts';
-import { NoteSaveRequestEvent } from '../write/write-events.ts';
 import type { BoardMoveEvent, DisplayEditEvent } from './on-show-events.ts';
 import { onShowStyles } from './on-show.styles.ts';
 import { PageSize } from './page-size.ts';
+import { writtenEdit } from './written-edit.ts';
 import './tg-arrange.ts';
 import './tg-board.ts';
 import './tg-board-files.ts';
@@ -120,6 +119,7 @@ export class TgDisplay extends LitElement {
           <button type="button" class="plain" aria-pressed=${this.windows} @click=${this.#showWindows}>Windows for real cloth</button>
           <a href=${`#/on-show/${id}?print=labels`}>Labels</a>
           <a href=${`#/on-show/${id}?print=dossier`}>Dossier: every evidence sheet</a>
+          <a href=${`#/on-show/${id}?publish=1`}>Publish it</a>
           <button type="button" class="plain" @click=${() => globalThis.print()}>Print the board at its true size</button>
         </div>
       </div>
@@ -237,13 +237,8 @@ export class TgDisplay extends LitElement {
       });
   }
 
-  /** Writes an edit into the note and has it saved. @returns '' once it is, else why not. */
-  async #write(edit: DisplayEdit): Promise<string> {
-    const edited = await this.engine?.displayEdit(this.displayId, edit);
-    if (edited?.is !== 'note') return edited?.says ?? 'This display is no longer in the notebook.';
-    const request = new NoteSaveRequestEvent(edited.note);
-    this.dispatchEvent(request);
-    return editOutcomeText(await request.answer);
+  #write(edit: DisplayEdit): Promise<string> {
+    return writtenEdit(this, this.engine, this.displayId, edit);
   }
 
   #showWindows() {

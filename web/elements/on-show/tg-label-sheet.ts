@@ -1,8 +1,11 @@
-import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
+import { css, html, LitElement, nothing, type PropertyValues, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { styleMap } from 'lit/directives/style-map.js';
 import { LABEL_SHEETS, labelBoxes } from '../../domain/display/label-sheet.ts';
-import type { DisplayView } from '../../notebook/views/display-view.ts';
+import { qrCode } from '../../notebook/qr-code.ts';
+import { webAddress } from '../../notebook/web-address.ts';
+import type { BoardColour, DisplayView } from '../../notebook/views/display-view.ts';
+import { colourAddress } from '../publish/published-files.ts';
 import { baseStyles } from '../shared/base.styles.ts';
 import { captionWords } from './caption-block.ts';
 import { onShowStyles } from './on-show.styles.ts';
@@ -49,6 +52,15 @@ export class TgLabelSheet extends LitElement {
       }
       .label .quiet {
         font: 0.85em / 1.3 var(--tg-font-label);
+      }
+      /* Black on white, also in an evening view: readers of codes know nothing else. */
+      .code {
+        float: inline-end;
+        inline-size: calc(16 * var(--_mm));
+        block-size: calc(16 * var(--_mm));
+        margin-inline-start: calc(1.5 * var(--_mm));
+        background: #fff;
+        fill: #000;
       }
       @media print {
         .sheet {
@@ -112,6 +124,7 @@ export class TgLabelSheet extends LitElement {
                 lang=${caption.lang}
                 style=${styleMap({ '--_x': `${x}`, '--_y': `${y}`, '--_bw': `${widthMm}`, '--_bh': `${heightMm}`, '--_type': `${Math.max(LEAST_TYPE_MM, type)}` })}
               >
+                ${this.#code(colour)}
                 <h3>${caption.headline}</h3>
                 <p>${captionWords(caption.text, colour.latin)}</p>
                 <p class="quiet" lang="en">
@@ -122,6 +135,17 @@ export class TgLabelSheet extends LitElement {
           </div>`,
       )}
     `;
+  }
+
+  /** A code that leads from the label to its colour's published page, where the display has one. */
+  #code({ key }: BoardColour) {
+    const published = webAddress(this.display?.publishedAt ?? '');
+    const address = published && colourAddress(published, key);
+    const code = address === undefined ? undefined : qrCode(address);
+    if (!code) return nothing;
+    return html`<svg class="code" viewBox=${`0 0 ${code.size} ${code.size}`} role="img" aria-label=${`Leads to ${address ?? ''}`}>
+      ${svg`<path d=${code.path}></path>`}
+    </svg>`;
   }
 
   #sized(event: Event) {

@@ -10,6 +10,7 @@ import './tg-display.ts';
 import './tg-display-begin.ts';
 import './tg-evidence-sheet.ts';
 import './tg-label-sheet.ts';
+import './tg-publish.ts';
 
 /**
  * @summary "On show": the displays of a notebook and what is due; one display, its labels, its sheets.
@@ -58,6 +59,8 @@ export class TgOnShow extends LitElement {
         .colour=${sheet ?? ''}
         .version=${version}
       ></tg-evidence-sheet>`;
+    if (settings['publish'] !== undefined)
+      return html`<tg-publish .engine=${engine} .displayId=${displayId} .version=${version} .now=${now}></tg-publish>`;
     if (settings['print'] === 'labels')
       return html`<p class="quiet screen"><a href=${`#/on-show/${encodeURIComponent(displayId)}`}>The board</a></p>
         <tg-label-sheet .display=${this.labels}></tg-label-sheet>`;

@@ -15,25 +15,34 @@ export interface SwatchPlace {
 /** Height of a cloth's whole drawing for its width. */
 export const SWATCH_RATIO = BOX.height / BOX.width;
 
-const INK = '#1b1b1b';
-const PAPER = '#fcfcfc';
-const LINE = `stroke="${INK}" stroke-linecap="round" stroke-linejoin="round"`;
+/** The greys a cloth is drawn with: those of paper, or what the page around it says. */
+export interface SwatchGreys {
+  readonly ink: string;
+  readonly paper: string;
+}
 
-/** The inks of a hem where no style sheet reaches, as on paper. */
-const INKS: Readonly<Record<HemInk, string>> = {
-  band: `fill="#b4b4b4" ${LINE} stroke-width="1.2"`,
-  fold: `fill="#e4e4e4" ${LINE} stroke-width="1.2"`,
-  paper: `fill="${PAPER}" ${LINE} stroke-width="1.2"`,
-  ink: `fill="${INK}"`,
-  line: `fill="none" ${LINE} stroke-width="1.4"`,
-  thin: `fill="none" ${LINE} stroke-width="1"`,
-  cord: `fill="none" stroke="${INK}" stroke-width="4.4"`,
-  core: `fill="none" stroke="${PAPER}" stroke-width="1.9"`,
-  halo: `fill="none" stroke="${PAPER}" stroke-width="6.6"`,
-};
+const ON_PAPER: SwatchGreys = { ink: '#1b1b1b', paper: '#fcfcfc' };
+
+/** The inks of a hem where no style sheet reaches, as in a file. */
+function inksOf({ ink, paper }: SwatchGreys): Readonly<Record<HemInk, string>> {
+  const line = `stroke="${ink}" stroke-linecap="round" stroke-linejoin="round"`;
+  return {
+    band: `fill="${ink}" fill-opacity="0.3" ${line} stroke-width="1.2"`,
+    fold: `fill="${ink}" fill-opacity="0.09" ${line} stroke-width="1.2"`,
+    paper: `fill="${paper}" ${line} stroke-width="1.2"`,
+    ink: `fill="${ink}"`,
+    line: `fill="none" ${line} stroke-width="1.4"`,
+    thin: `fill="none" ${line} stroke-width="1"`,
+    cord: `fill="none" stroke="${ink}" stroke-width="4.4"`,
+    core: `fill="none" stroke="${paper}" stroke-width="1.9"`,
+    halo: `fill="none" stroke="${paper}" stroke-width="6.6"`,
+  };
+}
 
 /** A cloth as a picture inside another one: its weave, its hem, its tag. */
-export function swatchSvg(input: SwatchInput, { x, y, width, key }: SwatchPlace): string {
+export function swatchSvg(input: SwatchInput, { x, y, width, key }: SwatchPlace, greys: SwatchGreys = ON_PAPER): string {
+  const { ink: dark, paper } = greys;
+  const inks = inksOf(greys);
   const view = swatchView(input);
   const id = inXml(key);
   const patterns = view.tiles.map(
@@ -50,9 +59,9 @@ export function swatchSvg(input: SwatchInput, { x, y, width, key }: SwatchPlace)
     .map((_, at) => `<path d="${outline}" fill="url(#${id}-${at})"/>`)
     .join(
       '',
-    )}${view.sheen.length > 0 ? `<path d="${outline}" fill="url(#${id}-s)" fill-opacity="0.6"/>` : ''}<path d="${outline}" fill="none" stroke="${INK}" stroke-width="0.7" stroke-opacity="0.45"/>${view.hem
-    .map(({ d, ink }) => `<path d="${d}" ${INKS[ink]}/>`)
+    )}${view.sheen.length > 0 ? `<path d="${outline}" fill="url(#${id}-s)" fill-opacity="0.6"/>` : ''}<path d="${outline}" fill="none" stroke="${dark}" stroke-width="0.7" stroke-opacity="0.45"/>${view.hem
+    .map(({ d, ink }) => `<path d="${d}" ${inks[ink]}/>`)
     .join(
       '',
-    )}<path d="${view.tag.card}" fill="${PAPER}" stroke="${INK}" stroke-width="0.8"/><circle cx="${view.tag.hole[0]}" cy="${view.tag.hole[1]}" r="2.2" fill="${PAPER}" stroke="${INK}" stroke-width="0.9"/><path d="${view.tag.thread}" fill="none" stroke="${INK}" stroke-width="0.9"/></svg>`;
+    )}<path d="${view.tag.card}" fill="${paper}" stroke="${dark}" stroke-width="0.8"/><circle cx="${view.tag.hole[0]}" cy="${view.tag.hole[1]}" r="2.2" fill="${paper}" stroke="${dark}" stroke-width="0.9"/><path d="${view.tag.thread}" fill="none" stroke="${dark}" stroke-width="0.9"/></svg>`;
 }

@@ -10,6 +10,7 @@ import type { SwatchColour } from '../../domain/colour/swatch-colour.ts';
 import type { Notebook } from '../notebook.ts';
 import { type Shown, type ShownColour, shownColours } from '../shown-colours.ts';
 import { colourOriginWords, gapSentence } from '../words/palette-words.ts';
+import { colourKeys } from '../colour-keys.ts';
 import { ruleSentence } from '../words/because.ts';
 import { titleOf } from '../words/claim-line.ts';
 import { formatSpan } from '../../domain/date/format-date.ts';
@@ -21,6 +22,8 @@ import { inList } from '../words/in-list.ts';
 /** One colour on the board. */
 export interface BoardColour {
   readonly what: string;
+  /** Its address on the published page. */
+  readonly key: string;
   readonly title: string;
   /** Absent where the notebook can judge it no more. */
   readonly cloth?: PaletteCloth;
@@ -69,6 +72,8 @@ export interface DisplayView {
   /** What was not to be had or not allowed then. */
   readonly notThen: readonly { readonly title: string; readonly hex: string; readonly why: string }[];
   readonly staleCaptions: number;
+  /** The web address its published page will have; '' for none. */
+  readonly publishedAt: string;
 }
 
 /** A display by its id; undefined when there is none. */
@@ -105,12 +110,14 @@ function boardOf(notebook: Notebook, shown: Shown): DisplayView {
   );
   const boxes = new Map(laid.items.map((item) => [item.id, item]));
   const swatches = new Map(shown.colours.flatMap(({ what, swatch }): [string, SwatchColour][] => (swatch ? [[what, swatch]] : [])));
+  const keys = colourKeys(base, shown.colours);
   const titles = new Map(shown.colours.map((one) => [one.what, titleOf(base, one.colour?.judgement.route.recipe ?? one.what)]));
   const named = (what: string) => titles.get(what) ?? what;
   const colours = inOrder.map(({ one }): BoardColour => {
     const box = boxes.get(one.what);
     return {
       ...boardColour(base, one, named(one.what)),
+      key: keys.get(one.what) ?? '',
       placed: box?.fixed ?? false,
       ...(box && { box: box.cloth }),
       ...(box?.caption && { captionBox: box.caption }),
@@ -160,6 +167,7 @@ function boardOf(notebook: Notebook, shown: Shown): DisplayView {
           ? rules.map((rule) => ruleSentence(base, rule, shown.question?.route.wearer)).join(' ')
           : `${verdictWords[why].word}: ${inList(colour.judgement.weakest.map((material) => titleOf(base, material)))}.`,
     })),
+    publishedAt: record.publishedAt ?? '',
     staleCaptions: colours.flatMap((colour) => colour.captions).filter(({ stale }) => stale.length > 0).length,
   };
 }

@@ -70,7 +70,7 @@ export interface FormView {
 }
 
 /** Common keys that stand under the kind's own, in this order. */
-const LAST_KEYS = ['source', 'sources', 'checked', 'review-by', 'tags', 'invented', 'id'];
+const LAST_KEYS = ['source', 'sources', 'checked', 'review-by', 'tags', 'invented', 'private', 'id'];
 const FIRST_KEYS = ['title', 'names'];
 
 /** The form of a note's text. Nothing is judged here; a value in another shape than the key's is left to the text. */

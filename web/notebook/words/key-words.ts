@@ -25,6 +25,7 @@ const topWords = {
   checked: { label: 'How it was checked' },
   'review-by': { label: 'Look again by' },
   invented: { label: 'Invented for a demonstration' },
+  private: { label: 'Never published', hint: 'Kept out of everything that is published, also where a display uses it.' },
   latin: { label: 'Latin name' },
   formula: { label: 'Formula' },
   everyday: { label: 'Needs no evidence', hint: 'For what was always to hand: water, wood ash, bran.' },
