@@ -11,7 +11,7 @@ export interface QrCode {
 const QUIET = 4;
 
 /**
- * A text as a QR code with error correction M, which survives a stain on a label.
+ * A text as a QR code with error correction Q: a quarter of it may be stained and it still reads.
  *
  * @returns undefined for a text too long for any code.
  * @source ISO/IEC 18004, by the library `qr`; read back by another library in the tests.
@@ -19,7 +19,7 @@ const QUIET = 4;
 export function qrCode(text: string): QrCode | undefined {
   let rows: readonly (readonly boolean[])[];
   try {
-    rows = encodeQR(text, 'raw', { ecc: 'medium', border: QUIET });
+    rows = encodeQR(text, 'raw', { ecc: 'quartile', border: QUIET });
   } catch {
     return undefined;
   }

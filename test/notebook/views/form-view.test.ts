@@ -19,7 +19,7 @@ describe('formView', () => {
   test('title and names stand first, sources and checks last', () => {
     const view = formView(note('kind: recipe\ntitle: Red'));
     expect(view.own.slice(0, 3).map(({ key }) => key)).toEqual(['title', 'names', 'fibre']);
-    expect(view.common.map(({ key }) => key)).toEqual(['source', 'checked', 'review-by', 'tags', 'invented', 'id']);
+    expect(view.common.map(({ key }) => key)).toEqual(['source', 'checked', 'review-by', 'tags', 'invented', 'private', 'id']);
     expect(view.body).toBe('Words.\n');
   });
 
