@@ -56,8 +56,8 @@ export class TgDataIn extends LitElement {
     return html`<section aria-labelledby="in">
       <h2 id="in">In</h2>
       <p>
-        Period definitions, places, lists of textiles, or a notebook that somebody wrote out here. First you see what every row becomes;
-        nothing is written before you say so, and nothing is ever overwritten.
+        Period definitions, places, lists of textiles or of trials, or a notebook that somebody wrote out here. First you see what every row
+        becomes; nothing is written before you say so, and nothing is ever overwritten.
       </p>
       <div
         class=${this.isOver ? 'drop over' : 'drop'}
