@@ -33,7 +33,7 @@ async function visit(hash = ''): Promise<Visit> {
   });
   const complaints: string[] = [];
   context.on('page', (page) => {
-    page.setDefaultTimeout(15_000);
+    page.setDefaultTimeout(45_000);
     page.on('console', (message) => void (message.type() === 'error' && complaints.push(message.text())));
     page.on('pageerror', (error) => void complaints.push(error.message));
   });
@@ -88,7 +88,8 @@ async function correctAClaim(page: Page): Promise<void> {
   await scarlet.first().waitFor();
 }
 
-describe('journeys', () => {
+// A journey is long; the limit only ends what hangs.
+describe('journeys', { timeout: 180_000 }, () => {
   test('from empty to the folder of the demonstration, to an answer, to its recipe and back', async () => {
     const { page, complaints } = await visit('#/notebook');
     await page.getByRole('button', { name: 'An empty notebook' }).click();

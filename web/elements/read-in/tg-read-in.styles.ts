@@ -57,10 +57,6 @@ export const styles = css`
   button {
     min-block-size: var(--tg-touch);
     padding: var(--tg-space-1) var(--tg-space-4);
-    border: var(--tg-line-1) solid var(--tg-edge);
-    border-radius: 2px;
-    background: none;
-    color: inherit;
     font: 600 var(--tg-type-base) / 1.3 var(--tg-font-label);
     cursor: pointer;
   }

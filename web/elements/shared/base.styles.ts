@@ -27,7 +27,11 @@ export const baseStyles = css`
     white-space: nowrap;
   }
 
+  /* Never the browser's own ground: on some of them, and in the dark, our ink is too faint on it. */
   button {
+    border: var(--tg-line-1, 1px) solid var(--tg-edge, currentColor);
+    border-radius: 2px;
+    background: none;
     font: inherit;
     color: inherit;
   }
