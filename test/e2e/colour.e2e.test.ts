@@ -92,6 +92,64 @@ describe('looking on the built page', () => {
   });
 });
 
+describe('a colour in a note', () => {
+  test('from a photo: corrected by its white card, written with where it comes from, the photo kept and shown beside it', async () => {
+    const page = await site.open('#/notebook?new=trial&write=form');
+    await page.getByLabel('Title').fill('A pot in June');
+    await page.keyboard.press('Tab');
+    await page.locator('tg-note-form #f-colour-add').click();
+    await page
+      .getByText(/^From a photo, a spectrum/)
+      .first()
+      .click();
+    await page.getByRole('button', { name: 'From a photo' }).click();
+    await page.getByLabel(/A photo of the cloth/).setInputFiles({ name: 'Skein.png', mimeType: 'image/png', buffer: await aPhoto(page) });
+    const photo = page.getByRole('img', { name: 'The photo' });
+    await photo.scrollIntoViewIfNeeded();
+    for (const [from, to] of [
+      [0.05, 0.4],
+      [0.6, 0.95],
+    ] as const) {
+      const box = await photo.boundingBox();
+      if (!box) throw new Error('no photo');
+      await page.mouse.move(box.x + from * box.width, box.y + 0.2 * box.height);
+      await page.mouse.down();
+      await page.mouse.move(box.x + to * box.width, box.y + 0.8 * box.height, { steps: 4 });
+      await page.mouse.up();
+    }
+    await page.getByRole('button', { name: 'Take this colour' }).click();
+    await page.getByRole('link', { name: 'Text', exact: true }).click();
+    await expect.poll(() => page.locator('tg-note-text .cm-content').innerText()).toMatch(/photo: photos\/skein-[\da-f]{8}\.png/);
+    expect(await page.locator('tg-note-text .cm-content').innerText()).toMatch(/by: photo/);
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
+    // A new note goes on at its own address once it is kept.
+    await expect.poll(() => page.url()).toContain('#/notebook/a-pot-in-june');
+    await page.goto(`${site.origin}/#/notebook/a-pot-in-june`);
+    const shown = page.getByRole('img', { name: /^Photo of/ });
+    await expect.poll(() => shown.evaluate((one) => (one as HTMLImageElement).naturalWidth)).toBe(200);
+    await page.context().close();
+  });
+});
+
+/** Half cloth, half white card, as a PNG of 200 by 100. */
+async function aPhoto(page: Page): Promise<Buffer> {
+  const base64 = await page.evaluate(() => {
+    const canvas = document.createElement('canvas');
+    [canvas.width, canvas.height] = [200, 100];
+    const pen = canvas.getContext('2d');
+    if (!pen) throw new Error('no canvas');
+    for (const [x, colour] of [
+      [0, '#7d4432'],
+      [100, '#f0f0f0'],
+    ] as const) {
+      pen.fillStyle = colour;
+      pen.fillRect(x, 0, 100, 100);
+    }
+    return canvas.toDataURL('image/png').split(',')[1] ?? '';
+  });
+  return Buffer.from(base64, 'base64');
+}
+
 describe('what all these pages did', () => {
   test('nothing was asked of another origin, and no console complained', () => {
     expect(site.strays).toEqual([]);
