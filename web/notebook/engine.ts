@@ -21,6 +21,7 @@ import type { TypedLightDose } from './views/after-light-view.ts';
 import type { AsFoundView } from './views/as-found-view.ts';
 import type { LookingView } from './views/looking-view.ts';
 import type { CompareOrProblems } from './views/compare-view.ts';
+import type { SampleLine } from './views/sample-lines.ts';
 import type { TableOrProblems, TypedTable } from './views/table-view.ts';
 import type { TypedChart } from './typed-chart.ts';
 import type { WhoHadWhatView } from './views/who-had-what-view.ts';
@@ -83,6 +84,8 @@ export interface Engine {
   /** The palette of the notebook laid beside against this one's; undefined where none is. */
   compareNotebooks(palette: TypedPalette): Promise<CompareOrProblems | undefined>;
   judgeTable(table: TypedTable): Promise<TableOrProblems>;
+  /** Every dyed sample as a line of such a table. */
+  sampleLines(): Promise<readonly SampleLine[]>;
   keptPalettes(): Promise<readonly { readonly id: string; readonly title: string }[]>;
   /** A kept palette, judged again; undefined when there is none of that id. */
   keptPalette(id: string): Promise<KeptPaletteView | undefined>;
@@ -194,6 +197,7 @@ export const ENGINE_METHODS = Object.keys({
   compare: true,
   compareNotebooks: true,
   judgeTable: true,
+  sampleLines: true,
   keptPalettes: true,
   keptPalette: true,
   recipes: true,

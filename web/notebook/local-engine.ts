@@ -21,6 +21,7 @@ import type { TypedLightDose } from './views/after-light-view.ts';
 import type { AsFoundView } from './views/as-found-view.ts';
 import type { LookingView } from './views/looking-view.ts';
 import type { CompareOrProblems } from './views/compare-view.ts';
+import type { SampleLine } from './views/sample-lines.ts';
 import type { TableOrProblems, TypedTable } from './views/table-view.ts';
 import type { TypedChart } from './typed-chart.ts';
 import type { WhoHadWhatView } from './views/who-had-what-view.ts';
@@ -142,6 +143,10 @@ export class LocalEngine implements Engine {
 
   judgeTable(table: TypedTable): Promise<TableOrProblems> {
     return this.#ask(import('./views/table-view.ts'), ({ tableView }, notebook) => tableView(notebook, table));
+  }
+
+  sampleLines(): Promise<readonly SampleLine[]> {
+    return this.#ask(import('./views/sample-lines.ts'), ({ sampleLines }, notebook) => sampleLines(notebook));
   }
 
   keptPalettes(): Promise<readonly { readonly id: string; readonly title: string }[]> {

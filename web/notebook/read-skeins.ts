@@ -16,6 +16,8 @@ export interface ListedSkein {
 
 const COLUMNS = ['name', 'dyestuffs', 'mordant', 'fibre', 'colour'] as const;
 type Column = (typeof COLUMNS)[number];
+/** A line of a list, cell by cell. */
+export type SkeinCells = Readonly<Record<Column, string>>;
 const HEADINGS: Readonly<Record<Column, readonly string[]>> = {
   name: ['name', 'skein', 'sample', 'label', 'code'],
   dyestuffs: ['dyestuffs', 'dyestuff', 'dyes', 'dye', 'source', 'plant'],
@@ -23,6 +25,9 @@ const HEADINGS: Readonly<Record<Column, readonly string[]>> = {
   fibre: ['fibre', 'fiber', 'yarn', 'cloth', 'on'],
   colour: ['colour', 'color', 'hex', 'lab'],
 };
+
+/** What may divide the cells of a list. */
+const DELIMITERS = ['\t', ';', ',', '|'];
 
 /** No list of skeins on one table is longer. Our choice. */
 const MOST_LINES = 2000;
@@ -33,7 +38,7 @@ const MOST_LINES = 2000;
  */
 export function readSkeins(base: EvidenceBase, text: string): readonly ListedSkein[] {
   const { data } = Papa.parse<string[]>(text.replace(/^\uFEFF/, ''), {
-    delimitersToGuess: ['\t', ';', ',', '|'],
+    delimitersToGuess: DELIMITERS,
     skipEmptyLines: false,
     preview: MOST_LINES,
   });
@@ -44,6 +49,15 @@ export function readSkeins(base: EvidenceBase, text: string): readonly ListedSke
   const heading = first && headingOf(first.cells);
   const order: readonly (Column | undefined)[] = heading ?? COLUMNS;
   return rows.slice(heading ? 1 : 0).map(({ cells, line }) => readRow(base, line, (column) => cells[order.indexOf(column)] ?? ''));
+}
+
+/** A list with one skein more, in the list's own columns and with what divides its cells. */
+export function withSkein(list: string, cells: SkeinCells): string {
+  const { data, meta } = Papa.parse<string[]>(list.trim(), { delimitersToGuess: DELIMITERS });
+  const order = headingOf(data[0] ?? []) ?? COLUMNS;
+  const delimiter = list.trim() === '' ? ';' : meta.delimiter;
+  const line = Papa.unparse([order.map((column) => (column ? cells[column] : ''))], { delimiter });
+  return list.trim() === '' ? line : `${list.trimEnd()}\n${line}`;
 }
 
 function headingOf(cells: readonly string[]): readonly (Column | undefined)[] | undefined {
@@ -63,7 +77,8 @@ function readRow(base: EvidenceBase, line: number, cell: (column: Column) => str
   const dyes = partsOf(cell('dyestuffs')).map((text) => known(text, ['dyestuff'], 'dyestuff'));
   if (dyes.length === 0) problems.push('No dyestuff is named.');
   const helpers = partsOf(cell('mordant')).map((text) => {
-    const id = known(text, ['mordant', 'assistant', 'process'], 'mordant or helper');
+    // Galls and sumac are dyestuffs that mordant, too.
+    const id = known(text, ['mordant', 'assistant', 'process', 'dyestuff'], 'mordant or helper');
     const kind = base.note(id)?.record.kind;
     return { id, role: kind === 'assistant' || kind === 'process' ? kind : ('mordant' as const) };
   });
@@ -78,6 +93,6 @@ function readRow(base: EvidenceBase, line: number, cell: (column: Column) => str
 
 const partsOf = (text: string): readonly string[] =>
   text
-    .split(/\s*(?:[+&/]|\band\b|\bover\b|\bthen\b)\s*/i)
+    .split(/\s*[+&/]\s*|\s+(?:and|over|then)\s+/i)
     .map((part) => part.trim())
     .filter((part) => part !== '' && !['none', 'no', '-', '–', 'without'].includes(fold(part)));

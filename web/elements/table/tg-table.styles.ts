@@ -39,6 +39,30 @@ export const styles = css`
     block-size: 1px;
     opacity: 0;
   }
+  .samples {
+    display: flex;
+    flex-wrap: wrap;
+    gap: var(--tg-space-2) var(--tg-space-4);
+    align-items: end;
+    font: var(--tg-type-base) / 1.4 var(--tg-font-label);
+  }
+  .samples label {
+    display: grid;
+    flex: 1 1 16rem;
+    gap: var(--tg-space-1);
+    min-inline-size: 0;
+    max-inline-size: 34rem;
+  }
+  .samples select {
+    inline-size: 100%;
+    min-inline-size: 0;
+    min-block-size: var(--tg-touch);
+    font: inherit;
+    color: inherit;
+    background: var(--tg-surface);
+    border: 1px solid var(--tg-edge);
+    border-radius: 2px;
+  }
   .quiet {
     color: var(--tg-ink-quiet);
     font: var(--tg-type-small) / 1.5 var(--tg-font-label);
@@ -117,8 +141,10 @@ export const styles = css`
       padding-block: 2mm;
       break-inside: avoid;
     }
-    details {
-      display: none;
+    .lines ul {
+      margin: 0;
+      padding-inline-start: 4mm;
+      font-size: 8pt;
     }
   }
 `;

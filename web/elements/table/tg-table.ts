@@ -2,8 +2,11 @@ import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Engine } from '../../notebook/engine.ts';
 import type { ChoicesView } from '../../notebook/views/choices-view.ts';
+import { withSkein } from '../../notebook/read-skeins.ts';
+import type { SampleLine } from '../../notebook/views/sample-lines.ts';
 import type { JudgedLine, TableOrProblems, TableView, TypedTable } from '../../notebook/views/table-view.ts';
 import { problemSentence } from '../ask/question-view.ts';
+import { OnPaper } from '../shared/on-paper.ts';
 import { LatestTask } from '../shared/latest-task.ts';
 import { listWord, typedWord } from '../shared/sentence-words.ts';
 import { sentenceStyles } from '../shared/sentence.styles.ts';
@@ -40,14 +43,20 @@ export class TgTable extends LitElement {
 
   @state() private choices?: ChoicesView;
   @state() private result?: TableOrProblems;
+  @state() private samples: readonly SampleLine[] = [];
 
+  readonly #paper = new OnPaper(this, () => this.performUpdate());
+  readonly #listing = new LatestTask<readonly SampleLine[]>((samples) => (this.samples = samples));
   readonly #choosing = new LatestTask<ChoicesView>((choices) => (this.choices = choices));
   readonly #judging = new LatestTask<TableOrProblems>((result) => (this.result = result));
 
   override willUpdate(changed: PropertyValues<this>) {
     if (!this.engine) return;
     const anew = changed.has('engine') || changed.has('version');
-    if (anew) this.#choosing.run(this.engine.choices());
+    if (anew) {
+      this.#choosing.run(this.engine.choices());
+      this.#listing.run(this.engine.sampleLines());
+    }
     if (anew || changed.has('table')) this.#judging.run(this.engine.judgeTable(this.table));
   }
 
@@ -78,6 +87,7 @@ export class TgTable extends LitElement {
           <label class="file">choose a file<input type="file" accept=".csv,.txt,.tsv,text/csv,text/plain" @change=${this.#choose} /></label
           >. Join dyestuffs with +.
         </p>
+        ${this.#samples()}
       </div>
       ${result && 'problems' in result ? result.problems.map((problem) => html`<p class="problem" role="alert">${problemSentence(problem)}</p>`) : nothing}
       ${result && 'table' in result ? this.#judged(result.table) : nothing}
@@ -124,16 +134,48 @@ export class TgTable extends LitElement {
         ${
           because.length < 2
             ? nothing
-            : html`<details>
-                <summary>Why</summary>
-                <ul>
+            : this.#paper.value
+              ? html`<ul>
                   ${because.slice(1).map((sentence) => html`<li>${sentence}</li>`)}
-                </ul>
-              </details>`
+                </ul>`
+              : html`<details>
+                  <summary>Why</summary>
+                  <ul>
+                    ${because.slice(1).map((sentence) => html`<li>${sentence}</li>`)}
+                  </ul>
+                </details>`
         }
-        ${rules.map((rule) => html`<p>${rule}</p>`)} ${nearest === undefined ? nothing : html`<p>What would stand instead: ${nearest}.</p>`}
+        ${rules.map((rule) => html`<p>${rule}</p>`)} ${this.#instead(answer, nearest, hex)}
       </div>
     </li>`;
+  }
+
+  #instead(answer: JudgedLine['answer'], nearest: string | undefined, hex: string | undefined) {
+    if (nearest !== undefined) return html`<p>The nearest that would stand: ${nearest}.</p>`;
+    if (answer !== 'does not' && answer !== 'disputed') return nothing;
+    return html`<p class="quiet">
+      ${hex === undefined ? 'Write its colour, and the nearest that would stand is named.' : 'These notes hold no sample of a colour that would stand here.'}
+    </p>`;
+  }
+
+  #samples() {
+    const { samples } = this;
+    if (samples.length === 0) return nothing;
+    return html`<div class="samples">
+      <label
+        >Add a sample of the notebook
+        <select id="sample">
+          ${samples.map(({ id, title }) => html`<option value=${id}>${title}</option>`)}
+        </select></label
+      >
+      <button type="button" @click=${this.#addSample}>Add it to the list</button>
+    </div>`;
+  }
+
+  #addSample() {
+    const chosen = this.renderRoot.querySelector<HTMLSelectElement>('#sample')?.value;
+    const sample = this.samples.find(({ id }) => id === chosen);
+    if (sample) this.#change({ list: withSkein(this.table.list, sample.cells) });
   }
 
   #drop(event: DragEvent) {

@@ -62,6 +62,10 @@ const ANSWER_OF: Readonly<Record<Verdict, TableAnswer>> = {
 };
 const ANSWERS: readonly TableAnswer[] = ['stands', 'stands as cloth', 'could', 'disputed', 'does not'];
 
+/** Whether something better is worth naming: what only could have been is only bettered by what was. */
+const wantsNearest = (answer: TableAnswer, nearest: Verdict): boolean =>
+  answer === 'does not' || answer === 'disputed' || (answer === 'could' && (nearest === 'attested' || nearest === 'attested-as-cloth'));
+
 /** Judges a list of skeins for a place and date. */
 export function tableView(notebook: Notebook, typed: TypedTable): TableOrProblems {
   const { base, colours } = notebook;
@@ -102,7 +106,7 @@ export function tableView(notebook: Notebook, typed: TypedTable): TableOrProblem
       problems: unread,
       ...(hex === undefined ? {} : { hex }),
       weave: skein.fibre === undefined ? 'wool' : (base.fibreLine(skein.fibre).at(-1) ?? 'wool'),
-      ...(answer === 'does not' && nearest
+      ...(nearest && wantsNearest(answer, nearest.judgement.verdict)
         ? {
             nearest: `${titleOf(base, nearest.judgement.route.recipe ?? nearest.judgement.route.id)}, ${verdictWords[nearest.judgement.verdict].word.toLowerCase()}, ΔE00 ${deltaText(nearest.deltaE00)} away`,
           }
