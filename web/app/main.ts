@@ -16,6 +16,7 @@ import { keepOffline, lookForUpdates } from './offline/offline.ts';
 import { registerServiceWorker, startWorker } from './scripts-policy.ts';
 import { reviewedDatabase, startNotebook } from './start-notebook.ts';
 import { takeOut } from './take-out.ts';
+import { wirePot } from './wire-pot.ts';
 import { answerWriting } from './writing.ts';
 
 /** The demonstration notebook, as the site carries it. */
@@ -90,7 +91,7 @@ async function open(app: TgApp, board: NoticeBoard): Promise<void> {
     answerWriting(app, keeper);
     // Sweden writes days as ISO 8601 does.
     const today = () => new Date().toLocaleDateString('sv');
-    void import('./pot.ts').then(({ answerPot }) => answerPot(app, keeper, engine, today));
+    wirePot(app, keeper, engine, today);
   }
   answerRemarks(app, keeper, { now: () => Date.now(), newId: () => crypto.randomUUID() });
   const finder = new SearchingFinder(engine, () => startWorker(searchAddress));

@@ -16,16 +16,8 @@ const encoder = new TextEncoder();
 /** The setting that holds the address tags carry. */
 const TAG_ADDRESS = 'tag-address';
 
-/** Answers what is wished at the pot: a log as one file, another machine's log, the address on tags. */
-export function answerPot(target: EventTarget, keeper: Keeper, engine: Engine, today: () => string): void {
-  const on = <Name extends keyof GlobalEventHandlersEventMap>(name: Name, answer: (event: GlobalEventHandlersEventMap[Name]) => void) =>
-    target.addEventListener(name, (event) => answer(event as GlobalEventHandlersEventMap[Name]));
-  on('tg-pot-file-request', (event) => event.respondWith(potFile(keeper, engine, event.detail.id)));
-  on('tg-log-in-request', (event) => event.respondWith(bringIn(keeper, engine, event.detail, today())));
-  on('tg-tag-address-request', (event) => event.respondWith(tagAddress(keeper, event.detail.set)));
-}
-
-async function tagAddress(keeper: Keeper, set: string | undefined): Promise<string> {
+/** The address tags carry beside their code, changed first where `set` says so. */
+export async function tagAddress(keeper: Keeper, set: string | undefined): Promise<string> {
   if (set !== undefined) await keeper.store.keepSetting(TAG_ADDRESS, set);
   const kept = await keeper.store.setting(TAG_ADDRESS);
   return kept.ok && typeof kept.value === 'string' ? kept.value : '';

@@ -1,6 +1,6 @@
 import { checkCharacter, isChecked } from './check-character.ts';
 
-/** A skein's code: year, bath and skein, and a check character. Written `26-014-3-K`. */
+/** A skein's code: year, bath and skein, and a check character. Written `26-014-3-L`. */
 export interface SkeinCode {
   /** Two digits. */
   readonly year: number;

@@ -102,6 +102,14 @@ export const potStyles = css`
     text-align: center;
     cursor: pointer;
   }
+  .photo label {
+    display: grid;
+    place-items: center;
+    inline-size: 100%;
+    block-size: 100%;
+    font: inherit;
+    cursor: pointer;
+  }
   .photo:focus-within {
     outline: var(--tg-focus-width) solid var(--tg-focus);
     outline-offset: var(--tg-focus-gap);

@@ -53,7 +53,7 @@ export class TgSamples extends LitElement {
       <form class="asked" @submit=${this.#typed}>
         <div class="field">
           <label for="code">The code on a tag</label>
-          <input id="code" name="code" autocomplete="off" autocapitalize="characters" placeholder="26-014-3-K" .value=${this.code ?? ''} />
+          <input id="code" name="code" autocomplete="off" autocapitalize="characters" placeholder="26-014-3-L" .value=${this.code ?? ''} />
         </div>
         <button type="submit">Find its pot</button>
         <tg-scan @tg-scanned=${this.#scanned}></tg-scan>

@@ -164,6 +164,8 @@ function toWeigh(base: EvidenceBase, { actual, samples }: TrialRecord, recipe: s
   return actual.flatMap(({ what, amount, form }, nth): ToWeigh[] => {
     if (!what) return [];
     const id = base.resolve(what.text, ['mordant', 'dyestuff', 'assistant', 'process']);
+    // Water is measured by the pot, not weighed.
+    if (id === 'water') return [];
     const asked = scaled.find((one) => one.what === id && one.form === form) ?? scaled.find((one) => one.what === id);
     return [
       {
