@@ -3,7 +3,8 @@ import type { TextRange } from '../diagnostic.ts';
 import { lineColumn, lineStarts } from '../note/line-column.ts';
 import { type Note, type NoteId, NOTE_KINDS } from '../note/note.ts';
 import { type CandidateReading, readingsOf } from './ambiguous-names.ts';
-import { type Excerpt, excerptOf } from './excerpt.ts';
+import type { Excerpt } from './excerpt.ts';
+import { undosedExcerpt } from './undosed-excerpt.ts';
 import type { Mention } from './find-names.ts';
 import { namesOfKind } from './notebook-names.ts';
 import { noteTimePlace } from './note-time-place.ts';
@@ -95,7 +96,7 @@ function namingsIn(base: EvidenceBase, note: Note, id: NoteId, mentions: readonl
         name: holding.name.listed,
         range: [mention.start, mention.end],
         line: lineColumn(starts, mention.start).line,
-        excerpt: excerptOf(note.source, mention.start, mention.end),
+        excerpt: undosedExcerpt(base, note.source, mention.start, mention.end),
         reading: readingOf(mention, place, candidates, id, meant),
         candidates,
       },

@@ -4,6 +4,7 @@ import { namesOf } from '../claim/name-index.ts';
 import { MOST_FIBRE_GRAMS, parseAmount } from '../note/amount.ts';
 import type { Amount, Ingredient, NoteId, Role } from '../note/note.ts';
 import { type Audience, isStaffOnly, refusalOf, type RefusalReason } from './never-dosed.ts';
+import { amountMayShow, withoutAmounts, withoutDoses } from './without-doses.ts';
 import { type AmountProblem, type Quantity, type ScaleChoices, understandAmount } from './understand-amount.ts';
 
 export type { Quantity, ScaleChoices } from './understand-amount.ts';
@@ -82,7 +83,7 @@ export function scaleRecipe(
       scaled(base, one, { ...(usable && { fibreGrams }), ...(liquor && { liquor }), choices }, audience),
     ),
     ...(liquor && { liquor, potMl: liquor.to * (4 / 3) }),
-    steps: record.steps,
+    steps: record.steps.map((step) => withoutDoses(base, step, audience)),
     problems,
   };
 }
@@ -121,7 +122,7 @@ function scaled(base: EvidenceBase, one: Ingredient, ground: Ground, audience: A
   const head = {
     what: id,
     ...(one.role && { role: one.role }),
-    ...(one.form === undefined ? {} : { form: one.form }),
+    ...(one.form === undefined ? {} : { form: amountMayShow(base, id, one.form, audience) ? one.form : withoutAmounts(one.form) }),
     ...(one.standsFor && { standsFor: base.resolve(one.standsFor.text, MATERIAL_KINDS) }),
     asWritten: one.amount?.text ?? '',
     conversions: [],

@@ -36,6 +36,9 @@ const guardedNames = perVersion((base: EvidenceBase) => {
   return { refused, staff };
 });
 
+/** A text without any amount, whatever it is of. */
+export const withoutAmounts = (text: string): string => text.replace(DOSE, NO_DOSE);
+
 /**
  * A text without the amounts of what is never dosed: where it names such a thing every amount in it goes, and for tin and copper
  * every amount of the sentence, unless staff read. The names stay: they are history.
@@ -43,13 +46,13 @@ const guardedNames = perVersion((base: EvidenceBase) => {
 export function withoutDoses(base: EvidenceBase, text: string, audience: Audience = 'public'): string {
   const { refused, staff } = guardedNames(base);
   const plain = fold(text).replace(VESSELS, '');
-  if (neverDosed([plain]) !== undefined || refused.some((name) => holds(plain, name))) return text.replace(DOSE, NO_DOSE);
+  if (neverDosed([plain]) !== undefined || refused.some((name) => holds(plain, name))) return withoutAmounts(text);
   if (audience === 'staff') return text;
   return text
     .split(/(?<=[.;!?])(?=\s)/u)
     .map((sentence) => {
       const said = fold(sentence).replace(VESSELS, '');
-      return isStaffOnly([said]) || staff.some((name) => holds(said, name)) ? sentence.replace(DOSE, NO_DOSE) : sentence;
+      return isStaffOnly([said]) || staff.some((name) => holds(said, name)) ? withoutAmounts(sentence) : sentence;
     })
     .join('');
 }

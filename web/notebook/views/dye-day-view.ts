@@ -1,3 +1,4 @@
+import { withoutDoses } from '../../domain/pot/without-doses.ts';
 import type { EvidenceBase } from '../../domain/claim/evidence-base.ts';
 import { noteId, type NoteId } from '../../domain/note/note.ts';
 import { type Caution, planCautions } from '../../domain/pot/cautions-for.ts';
@@ -242,7 +243,7 @@ function stepsOf(base: EvidenceBase, bath: PlannedBath, cautions: readonly Cauti
   if (recipe === undefined || record?.kind !== 'recipe') return [];
   const stage = recipeStages(base, recipe).find(({ kind, materials }) => kind === bath.kind && materials.join() === bath.materials.join());
   return (stage?.steps ?? []).map((step) => ({
-    text: record.steps[step] ?? '',
+    text: withoutDoses(base, record.steps[step] ?? ''),
     cautions: cautionsAtStep(cautions, recipe, step),
   }));
 }

@@ -1,3 +1,4 @@
+import { amountShown, withoutDoses } from '../../domain/pot/without-doses.ts';
 import type { EvidenceBase } from '../../domain/claim/evidence-base.ts';
 import type { Citation, Ingredient, Note } from '../../domain/note/note.ts';
 import { standInsOf } from '../../domain/caption/caption-subject.ts';
@@ -184,7 +185,7 @@ function recipeOf(base: EvidenceBase, { id, title, record }: Note): SheetRecipe 
     id,
     title,
     ingredients: record.ingredients.map((one) => ingredientText(base, one)),
-    steps: record.steps,
+    steps: record.steps.map((step) => withoutDoses(base, step)),
     basedOn: record.basedOn.map(({ text }) => {
       const found = base.resolve(text, ['text', 'recipe', 'plain']);
       return { id: found, title: titleOf(base, found) };
@@ -205,15 +206,16 @@ function trialOf(base: EvidenceBase, { id, title, record }: Note, code: string):
     water: [hardness, pH === undefined ? undefined : `pH ${pH}`, note].filter((part) => part !== undefined).join(', '),
     lots: record.lots,
     actual: record.actual.map((one) => ingredientText(base, one)),
-    log: record.log,
-    deviations: record.deviations,
+    log: record.log.map((line) => withoutDoses(base, line)),
+    deviations: record.deviations.map((line) => withoutDoses(base, line)),
   };
 }
 
 /** "Alum, 15 %, crystals"; "American cochineal for kermes, 8 %". */
-function ingredientText(base: EvidenceBase, { what, amount, form, standsFor }: Ingredient): string {
+function ingredientText(base: EvidenceBase, ingredient: Ingredient): string {
+  const { what, form, standsFor } = ingredient;
   const kinds = ['dyestuff', 'mordant', 'assistant', 'process'] as const;
   const name = what ? titleOf(base, base.resolve(what.text, kinds)) : 'something unnamed';
   const meant = standsFor ? ` for ${inSentence(base, base.resolve(standsFor.text, kinds))}` : '';
-  return [`${name}${meant}`, amount?.text, form].filter((part) => part !== undefined).join(', ');
+  return [`${name}${meant}`, amountShown(base, ingredient), withoutDoses(base, form ?? '')].filter((part) => part !== '').join(', ');
 }

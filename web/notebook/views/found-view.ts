@@ -1,5 +1,5 @@
 import type { EvidenceBase } from '../../domain/claim/evidence-base.ts';
-import { excerptOf } from '../../domain/naming/excerpt.ts';
+import { undosedExcerpt } from '../../domain/naming/undosed-excerpt.ts';
 import { wordsOfText } from '../../domain/naming/words-of-text.ts';
 import { lineColumn, lineStarts } from '../../domain/note/line-column.ts';
 import type { Note } from '../../domain/note/note.ts';
@@ -110,7 +110,7 @@ function noteView(base: EvidenceBase, { note, hit, named, compound, group }: Fou
           : group === 'near'
             ? whyFound(hit?.why ?? [])
             : '',
-    places: marks.size === 0 ? [] : placesOf(note, marks),
+    places: marks.size === 0 ? [] : placesOf(base, note, marks),
   };
 }
 
@@ -128,7 +128,7 @@ export function markedText(text: string, marks: ReadonlySet<string>): FoundNoteV
 }
 
 /** The first places of a note that answer: its body before its front matter, whose title stands above already. */
-function placesOf(note: Note, marks: ReadonlySet<string>): readonly FoundPlace[] {
+function placesOf(base: EvidenceBase, note: Note, marks: ReadonlySet<string>): readonly FoundPlace[] {
   const { source, bodyStart } = note;
   const starts = lineStarts(source);
   const inBody = firstOf(source.slice(bodyStart), marks, MOST_PLACES).map(([start, end]) => [start + bodyStart, end + bodyStart] as const);
@@ -140,7 +140,7 @@ function placesOf(note: Note, marks: ReadonlySet<string>): readonly FoundPlace[]
           ([start]) => title < 0 || start < title || start >= title + note.title.length,
         );
   return [...inBody, ...inFront].slice(0, MOST_PLACES).map(([start, end]) => {
-    const { before, found, after } = excerptOf(source, start, end);
+    const { before, found, after } = undosedExcerpt(base, source, start, end);
     return { line: lineColumn(starts, start).line, before, found, after };
   });
 }

@@ -3,6 +3,7 @@ import type { Claim } from '../../domain/claim/claim.ts';
 import type { Citation, Note, NoteKind } from '../../domain/note/note.ts';
 import { type BibliographyEntry, shortEntry } from '../bibliography.ts';
 import { noteFindings } from '../check-notebook.ts';
+import { withoutDoses } from '../../domain/pot/without-doses.ts';
 import type { Notebook } from '../notebook.ts';
 import { sourceText, titleOf } from '../words/claim-line.ts';
 import { checkedWords, kindWords } from '../words/kind-words.ts';
@@ -93,7 +94,7 @@ export function noteView(notebook: Notebook, id: string): NoteView | undefined {
     names: note.names,
     tags: note.tags,
     ...recordView(notebook, note),
-    body: bodyView(note, {
+    body: bodyView(undosed(base, note), {
       noteAt: (path) => base.noteIn(path)?.id,
       hasFile: (path) => notebook.attachment(path) !== undefined,
     }),
@@ -111,6 +112,14 @@ export function noteView(notebook: Notebook, id: string): NoteView | undefined {
     linksFrom: linkedTo(base, note).map(linkedNote),
     laboratory: note.record.kind === 'textile' ? labLinks(note.record) : [],
   };
+}
+
+/** The note with a body that doses nothing of what is never dosed: paragraph by paragraph, tables row by row. */
+function undosed(base: Notebook['base'], note: Note): Note {
+  const body = note.source.slice(note.bodyStart);
+  const parts = body.split(/(\r?\n[ \t]*\r?\n|\r?\n(?=[ \t]*\|))/).map((part) => withoutDoses(base, part));
+  const plain = parts.join('');
+  return plain === body ? note : { ...note, source: note.source.slice(0, note.bodyStart) + plain };
 }
 
 const linkedNote = ({ id, title, record }: Note): LinkedNote => ({ id, title, kindWord: kindWords[record.kind].one });

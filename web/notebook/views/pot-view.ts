@@ -1,3 +1,4 @@
+import { amountShown, withoutDoses } from '../../domain/pot/without-doses.ts';
 import type { EvidenceBase } from '../../domain/claim/evidence-base.ts';
 import { swatchFromStated } from '../../domain/colour/swatch-colour.ts';
 import { noteId, type Note, type Sample, type TrialRecord } from '../../domain/note/note.ts';
@@ -134,10 +135,10 @@ export function potView({ base }: Notebook, id: string): PotView | undefined {
     skeins: skeinsOf(base, record),
     toWeigh: toWeigh(base, record, recipe),
     steps: (asked?.kind === 'recipe' ? asked.steps : []).map((text, step) => ({
-      text,
+      text: withoutDoses(base, text),
       cautions: cautionsAtStep(cautions, noteId(recipe), step),
     })),
-    log: lines.map((line) => logLineView(line, day)),
+    log: lines.map((line) => logLineView({ ...line, words: withoutDoses(base, line.words) }, day)),
     timers: timersIn(lines),
     care: cautions.filter(({ place }) => place !== 'step').map(cautionText),
   };
@@ -161,18 +162,19 @@ function skeinView(base: EvidenceBase, { code = '', fibre, fibreGrams, colour }:
 function toWeigh(base: EvidenceBase, { actual, samples }: TrialRecord, recipe: string): readonly ToWeigh[] {
   const grams = samples.reduce((sum, { fibreGrams }) => sum + (fibreGrams ?? 0), 0);
   const scaled = scaleRecipe(base, noteId(recipe), grams > 0 ? grams : undefined)?.ingredients ?? [];
-  return actual.flatMap(({ what, amount, form }, nth): ToWeigh[] => {
+  return actual.flatMap((one, nth): ToWeigh[] => {
+    const { what, form } = one;
     if (!what) return [];
     const id = base.resolve(what.text, ['mordant', 'dyestuff', 'assistant', 'process']);
     // Water is measured by the pot, not weighed.
     if (id === 'water') return [];
-    const asked = scaled.find((one) => one.what === id && one.form === form) ?? scaled.find((one) => one.what === id);
+    const asked = scaled.find((other) => other.what === id && other.form === form) ?? scaled.find((other) => other.what === id);
     return [
       {
         nth,
         what: [titleOf(base, id), form].filter((part) => part !== undefined).join(', '),
         planned: asked?.asPlanned ? quantityText(asked.asPlanned) : '',
-        weighed: amount?.text ?? '',
+        weighed: amountShown(base, one),
         problem: asked?.problem === 'never-dosed' || asked?.problem === 'staff-only' ? scaleProblemWords[asked.problem] : '',
       },
     ];

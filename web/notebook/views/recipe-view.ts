@@ -4,6 +4,7 @@ import { predictedPairs, type DyedOverDye } from '../../domain/verdict/predicted
 import { deltaText } from '../words/because.ts';
 import { closeness, deltaE00 } from '../../domain/colour/delta-e.ts';
 import { meanColour, usualSamples } from '../../domain/palette/mean-colour.ts';
+import { withoutDoses } from '../../domain/pot/without-doses.ts';
 import { scaleRecipe, type ScaledIngredient } from '../../domain/pot/scale-recipe.ts';
 import { dyedRecipes, type DyedSample } from '../../domain/verdict/cloths.ts';
 import { routeOf } from '../../domain/verdict/route.ts';
@@ -129,7 +130,7 @@ export function recipeView({ base, colours }: Notebook, id: string, fibreGrams: 
     cautions: [...record.cautions, SCALE_CAUTION],
     follows: named(record.follows, 'recipe'),
     basedOn: named(record.basedOn, 'text'),
-    asWritten: record.asWritten ?? '',
+    asWritten: withoutDoses(base, record.asWritten ?? ''),
     skeins: samples.map(({ trial, sample, colour, fibre }) => ({
       trial,
       code: sample.code ?? trial,

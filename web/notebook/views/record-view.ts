@@ -1,3 +1,4 @@
+import { amountMayShow, amountShown, withoutAmounts, withoutDoses } from '../../domain/pot/without-doses.ts';
 import { type OnScreen, onScreen } from '../../domain/colour/swatch-colour.ts';
 import { MATERIAL_KINDS } from '../../domain/claim/evidence-base.ts';
 import type { Ingredient, Note, NoteRecord, StatedColour } from '../../domain/note/note.ts';
@@ -121,8 +122,8 @@ class RecordReader {
           ],
           sections: [
             this.#ingredients('Ingredients', record.ingredients),
-            list('Steps', record.steps, true),
-            { is: 'quote', title: 'As written', text: record.asWritten ?? '' },
+            list('Steps', record.steps.map(this.#undosed), true),
+            { is: 'quote', title: 'As written', text: this.#undosed(record.asWritten ?? '') },
             this.#trials(),
           ],
         };
@@ -139,7 +140,7 @@ class RecordReader {
             row('Names', say.refs(record.dyes, ['dyestuff'])),
             row('On', say.refs(record.fibre, ['fibre'])),
           ],
-          sections: [{ is: 'quote', title: 'What it says', text: record.says ?? '' }],
+          sections: [{ is: 'quote', title: 'What it says', text: this.#undosed(record.says ?? '') }],
         };
       case 'colour-word':
         return this.#colourWord(record);
@@ -280,8 +281,8 @@ class RecordReader {
           ),
         },
         this.#ingredients('What went in', record.actual),
-        list('At the pot', record.log, true),
-        list('Done otherwise than the recipe says', record.deviations),
+        list('At the pot', record.log.map(this.#undosed), true),
+        list('Done otherwise than the recipe says', record.deviations.map(this.#undosed)),
       ],
     };
   }
@@ -422,17 +423,25 @@ class RecordReader {
     return { is: 'cloths', title: 'Trials of it', cloths };
   }
 
+  /** What is never dosed is named without its amount wherever a note is read; the editor shows the text as it is. */
+  readonly #undosed = (text: string): string => withoutDoses(this.notebook.base, text);
+
   #ingredients(title: string, ingredients: readonly Ingredient[]): NoteSection {
     const say = this.#words;
+    const { base } = this.notebook;
     return {
       is: 'table',
       title,
       head: ['What', 'As', 'Amount', 'Form'],
-      rows: ingredients.map(({ what, role, amount, form, standsFor }) => [
+      rows: ingredients.map(({ range, what, role, amount, form, standsFor }) => [
         [...say.ref(what, MATERIAL_KINDS), ...(standsFor ? [{ text: ', standing in for ' }, ...say.ref(standsFor, MATERIAL_KINDS)] : [])],
         words(role),
-        words(amount?.text),
-        words(form),
+        words(amountShown(base, { range, what, amount, form })),
+        words(
+          form === undefined || amountMayShow(base, what ? base.resolve(what.text, MATERIAL_KINDS) : '', form)
+            ? form
+            : withoutAmounts(form),
+        ),
       ]),
     };
   }
