@@ -4,6 +4,7 @@ import type { DyeDayView } from './views/dye-day-view.ts';
 import type { TrialComparisonView } from './views/trial-comparison-view.ts';
 import type { TrialView } from './views/trial-view.ts';
 import type { TrialsView } from './views/trials-view.ts';
+import type { Audience } from '../domain/pot/never-dosed.ts';
 import type { Moment } from '../domain/pot/pot-log.ts';
 import type { PotEntry, WithEntry } from './pot-entry.ts';
 import type { PotNote } from './pot-notes.ts';
@@ -91,7 +92,7 @@ export interface Engine {
   keptPalette(id: string): Promise<KeptPaletteView | undefined>;
   recipes(): Promise<readonly RecipeEntry[]>;
   /** One recipe worked out for a mass of fibre in grams; undefined when there is none of that id. */
-  recipe(id: string, fibreGrams: number): Promise<RecipeView | undefined>;
+  recipe(id: string, fibreGrams: number, audience?: Audience): Promise<RecipeView | undefined>;
   /** A day at the pots, planned. */
   dyeDay(day: TypedDyeDay): Promise<DyeDayView>;
   /** The trials of the notebook; of one recipe or material where its id is given. */

@@ -4,6 +4,7 @@ import type { DyeDayView } from './views/dye-day-view.ts';
 import type { TrialComparisonView } from './views/trial-comparison-view.ts';
 import type { TrialView } from './views/trial-view.ts';
 import type { TrialsView } from './views/trials-view.ts';
+import type { Audience } from '../domain/pot/never-dosed.ts';
 import type { Moment } from '../domain/pot/pot-log.ts';
 import type { PotEntry } from './pot-entry.ts';
 import type { PotNote } from './pot-notes.ts';
@@ -161,8 +162,8 @@ export class LocalEngine implements Engine {
     return this.#ask(import('./views/recipe-view.ts'), ({ recipeIndex }, notebook) => recipeIndex(notebook));
   }
 
-  recipe(id: string, fibreGrams: number): Promise<RecipeView | undefined> {
-    return this.#ask(import('./views/recipe-view.ts'), ({ recipeView }, notebook) => recipeView(notebook, id, fibreGrams));
+  recipe(id: string, fibreGrams: number, audience?: Audience): Promise<RecipeView | undefined> {
+    return this.#ask(import('./views/recipe-view.ts'), ({ recipeView }, notebook) => recipeView(notebook, id, fibreGrams, audience));
   }
 
   dyeDay(day: TypedDyeDay): Promise<DyeDayView> {

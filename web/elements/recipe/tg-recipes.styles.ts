@@ -62,6 +62,21 @@ export const styles = css`
     margin-block: var(--tg-space-4);
     font: var(--tg-type-base) / 1.4 var(--tg-font-label);
   }
+  :host([large]) {
+    font-size: 1.6rem;
+  }
+  :host([large]) .amount {
+    font-size: 2rem;
+  }
+  .tick {
+    inline-size: 1.35rem;
+    min-block-size: 1.35rem;
+    margin-inline-end: var(--tg-space-2);
+  }
+  .atstep {
+    display: block;
+    font: 700 var(--tg-type-small) / 1.45 var(--tg-font-label);
+  }
   .on {
     display: inline-flex;
     align-items: center;

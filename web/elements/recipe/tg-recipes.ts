@@ -4,7 +4,9 @@ import type { Engine } from '../../notebook/engine.ts';
 import type { IngredientView, RecipeEntry, RecipeView } from '../../notebook/views/recipe-view.ts';
 import { baseStyles } from '../shared/base.styles.ts';
 import { LatestTask } from '../shared/latest-task.ts';
+import { KeepAwake } from '../shared/keep-awake.ts';
 import '../swatch/tg-swatch.ts';
+import { temperatureDrawing } from './temperature-drawing.ts';
 import { styles } from './tg-recipes.styles.ts';
 
 /** What is weighed when nobody says: one skein. Our choice. */
@@ -30,16 +32,21 @@ export class TgRecipes extends LitElement {
 
   @state() private index: readonly RecipeEntry[] = [];
   @state() private view?: RecipeView | 'none';
+  /** True where staff read: amounts of tin and copper are then shown. */
+  @state() private staff = false;
+  /** True in the large view for wet hands. */
+  @state() private large = false;
+  readonly #awake = new KeepAwake(this);
   @state() private grams = ONE_SKEIN_GRAMS;
 
   readonly #listing = new LatestTask<readonly RecipeEntry[]>((index) => (this.index = index));
   readonly #opening = new LatestTask<RecipeView | undefined>((view) => (this.view = view ?? 'none'));
 
   override willUpdate(changed: PropertyValues) {
-    const known: readonly PropertyKey[] = ['engine', 'version', 'recipe', 'grams'];
+    const known: readonly PropertyKey[] = ['engine', 'version', 'recipe', 'grams', 'staff'];
     if (!this.engine || !known.some((name) => changed.has(name))) return;
     if (this.recipe === undefined) this.#listing.run(this.engine.recipes());
-    else this.#opening.run(this.engine.recipe(this.recipe, this.grams));
+    else this.#opening.run(this.engine.recipe(this.recipe, this.grams, this.staff ? 'staff' : 'public'));
   }
 
   override render() {
@@ -82,8 +89,14 @@ export class TgRecipes extends LitElement {
           <input type="number" min="1" max="100000" step="1" .value=${String(this.grams)} @change=${this.#weigh} />
         </label>
         <button type="button" @click=${() => globalThis.print()}>Print this recipe (key P)</button>
+        <label class="on"
+          ><input class="tick" type="checkbox" .checked=${this.staff} @change=${this.#staffed} /> Staff, by safety data sheet</label
+        >
+        <button type="button" aria-pressed=${this.large ? 'true' : 'false'} @click=${this.#enlarge}>Large, for wet hands</button>
         <a class="on" href=${`#/dye-day?recipes=${encodeURIComponent(view.id)}&grams=${this.grams}`}>Plan a dye day with it</a>
       </div>
+      ${this.staff ? html`<p><strong>Shown for staff: amounts of tin and copper are never for children or the public. Follow local rules and the safety data sheet.</strong></p>` : nothing}
+      ${this.large ? html`<p role="status">${this.#awake.isAwake ? 'The screen stays on.' : 'The screen may go dark.'}</p>` : nothing}
       <p>For ${view.fibreGrams} g of fibre. ${view.liquor === '' ? '' : `${view.liquor}.`}</p>
       <section part="ingredients">
         <h2>What is weighed</h2>
@@ -94,9 +107,10 @@ export class TgRecipes extends LitElement {
       <section part="steps">
         <h2>What is done; time and temperature do not scale</h2>
         <ol class="steps">
-          ${view.steps.map((step) => html`<li><span>${step}</span></li>`)}
+          ${view.steps.map(({ text, cautions }) => html`<li><span>${text} ${cautions.map((caution) => html`<strong class="atstep">${caution}</strong>`)}</span></li>`)}
         </ol>
       </section>
+      ${temperatureDrawing(view.curve)}
       <section class="care" aria-label="Care">${view.cautions.map((text) => html`<p>${text}</p>`)}</section>
       ${this.#links('It starts from', view.follows, 'recipes')} ${this.#links('It rests on', view.basedOn, 'notebook')}
       ${
@@ -200,6 +214,16 @@ export class TgRecipes extends LitElement {
     return html`<p>
       ${title} ${links.map(({ id, title: name }, at) => html`${at === 0 ? '' : ', '}<a href=${`#/${view}/${id}`}>${name}</a>`)}.
     </p>`;
+  }
+
+  #staffed(event: Event) {
+    if (event.target instanceof HTMLInputElement) this.staff = event.target.checked;
+  }
+
+  #enlarge() {
+    this.large = !this.large;
+    this.toggleAttribute('large', this.large);
+    this.#awake.want(this.large);
   }
 
   #weigh(event: Event) {

@@ -5,6 +5,9 @@ import { deltaText } from '../words/because.ts';
 import { closeness, deltaE00 } from '../../domain/colour/delta-e.ts';
 import { meanColour, usualSamples } from '../../domain/palette/mean-colour.ts';
 import { withoutDoses } from '../../domain/pot/without-doses.ts';
+import { recipeCautions } from '../../domain/pot/cautions-for.ts';
+import type { Audience } from '../../domain/pot/never-dosed.ts';
+import { type CurvePoint, temperatureCurve } from '../../domain/pot/step-figures.ts';
 import { scaleRecipe, type ScaledIngredient } from '../../domain/pot/scale-recipe.ts';
 import { dyedRecipes, type DyedSample } from '../../domain/verdict/cloths.ts';
 import { routeOf } from '../../domain/verdict/route.ts';
@@ -13,6 +16,7 @@ import { inSentence, sourceText, titleOf } from '../words/claim-line.ts';
 import { quantityText, SCALE_CAUTION, scaleProblemWords } from '../words/pot-words.ts';
 import { lookAddress, lookedSample } from '../looking-address.ts';
 import { weaveOf } from './cloth-view.ts';
+import { cautionsAtStep, type StepView } from './dye-day-view.ts';
 import { MOST_LOOKED_AT } from './looking-view.ts';
 
 /** A recipe in the index. */
@@ -66,7 +70,9 @@ export interface RecipeView {
   readonly fibreGrams: number;
   readonly liquor: string;
   readonly ingredients: readonly IngredientView[];
-  readonly steps: readonly string[];
+  readonly steps: readonly StepView[];
+  /** Corners of the temperature curve the steps state. */
+  readonly curve: readonly CurvePoint[];
   readonly cautions: readonly string[];
   readonly follows: readonly { readonly id: string; readonly title: string }[];
   readonly basedOn: readonly { readonly id: string; readonly title: string }[];
@@ -110,11 +116,17 @@ export function recipeIndex({ base, colours }: Notebook): readonly RecipeEntry[]
 }
 
 /** One recipe worked out for a mass of fibre; undefined when the notebook has none of that id. */
-export function recipeView({ base, colours }: Notebook, id: string, fibreGrams: number): RecipeView | undefined {
+export function recipeView(
+  { base, colours }: Notebook,
+  id: string,
+  fibreGrams: number,
+  audience: Audience = 'public',
+): RecipeView | undefined {
   const note = base.note(id);
-  const scaled = scaleRecipe(base, noteId(id), fibreGrams);
+  const scaled = scaleRecipe(base, noteId(id), fibreGrams, audience);
   if (note?.record.kind !== 'recipe' || !scaled) return undefined;
   const { record } = note;
+  const cautions = recipeCautions(base, note.id);
   const samples = dyedRecipes(base, colours).find(({ recipe }) => recipe === note.id)?.samples ?? [];
   const named = (refs: typeof record.follows, kind: 'recipe' | 'text') =>
     refs.map(({ text }) => base.resolve(text, [kind])).map((one) => ({ id: one, title: titleOf(base, one) }));
@@ -126,7 +138,8 @@ export function recipeView({ base, colours }: Notebook, id: string, fibreGrams: 
       ? `${quantityText(scaled.liquor)} of bath, in a pot that holds ${quantityText({ from: scaled.potMl ?? 0, to: scaled.potMl ?? 0, unit: 'ml' })}`
       : '',
     ingredients: scaled.ingredients.map((one) => ingredientView(base, one)),
-    steps: scaled.steps,
+    steps: scaled.steps.map((text, step) => ({ text, cautions: cautionsAtStep(cautions, note.id, step) })),
+    curve: temperatureCurve(scaled.steps),
     cautions: [...record.cautions, SCALE_CAUTION],
     follows: named(record.follows, 'recipe'),
     basedOn: named(record.basedOn, 'text'),
