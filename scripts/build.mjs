@@ -1,5 +1,5 @@
-/** Builds the site (dist/site) and the command line (dist/cli/tenterground.mjs). */
-import { chmodSync, existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+/** Builds the site (dist/site), the command line (dist/cli/tenterground.mjs) and the elements for other pages (dist/elements). */
+import { chmodSync, copyFileSync, existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { checkNode, installPackages, ROOT } from './setup.mjs';
@@ -57,15 +57,53 @@ async function buildCommandLine(outDir) {
   chmodSync(file, 0o755);
 }
 
-/** Builds both; each replaces the one before it only when it is whole. */
+/**
+ * The elements for other people's pages: one module with everything in it, its types, its manifest, and a page of examples.
+ * @param {string} outDir
+ */
+async function buildElements(outDir) {
+  const { build } = await import('vite');
+  // They need packages, which a fresh clone has only now.
+  const { elementsManifest, elementsTypes } = await import('./elements-manifest.mjs');
+  const { packNotebook } = await import('./demo-plugin.mjs');
+  const module = 'tenterground-elements.js';
+  await build({
+    configFile: false,
+    root: ROOT,
+    publicDir: false,
+    logLevel: 'warn',
+    resolve: {
+      alias: [
+        { find: 'decode-named-character-reference', replacement: join(ROOT, 'node_modules/decode-named-character-reference/index.js') },
+        { find: /^@citation-js\/core$/, replacement: join(ROOT, 'web/notebook/references/citation-core.ts') },
+      ],
+    },
+    build: {
+      outDir,
+      emptyOutDir: true,
+      target: 'es2022',
+      lib: { entry: join(ROOT, 'web/app/others/elements.ts'), formats: ['es'], fileName: () => module },
+      rolldownOptions: { output: { codeSplitting: false } },
+    },
+  });
+  const manifest = elementsManifest(module);
+  writeFileSync(join(outDir, 'custom-elements.json'), `${JSON.stringify(manifest, undefined, 2)}\n`);
+  writeFileSync(join(outDir, 'tenterground-elements.d.ts'), elementsTypes(manifest));
+  copyFileSync(join(ROOT, 'web/app/others/example.html'), join(outDir, 'index.html'));
+  writeFileSync(join(outDir, 'notebook.json'), JSON.stringify(packNotebook()));
+}
+
+/** Builds all three; each replaces the one before it only when it is whole. */
 export async function buildAll() {
   const next = join(DIST, `.next-${process.pid}`);
   mkdirSync(next, { recursive: true });
   try {
     await buildSite(join(next, 'site'));
     await buildCommandLine(join(next, 'cli'));
+    await buildElements(join(next, 'elements'));
     replaceFolder(join(next, 'site'), join(DIST, 'site'));
     replaceFolder(join(next, 'cli'), join(DIST, 'cli'));
+    replaceFolder(join(next, 'elements'), join(DIST, 'elements'));
   } finally {
     rmSync(next, { recursive: true, force: true });
   }
@@ -75,5 +113,5 @@ if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href) 
   checkNode();
   installPackages();
   await buildAll();
-  console.log('Built dist/site and dist/cli/tenterground.mjs.');
+  console.log('Built dist/site, dist/cli/tenterground.mjs and dist/elements.');
 }

@@ -71,6 +71,10 @@ export const styles = css`
   .says {
     font-weight: 600;
   }
+  a.small {
+    display: inline-block;
+    min-block-size: 1.5rem;
+  }
   .small {
     display: block;
     font: var(--tg-type-small) / 1.45 var(--tg-font-label);
