@@ -64,7 +64,7 @@ async function opened(file: string): Promise<Page> {
 }
 
 describe('elements in a plain page', () => {
-  test('one script and a published notebook: each shows its part', async () => {
+  test('one script and a published notebook: each shows its part', { timeout: 120_000 }, async () => {
     const page = await opened('plain.html');
     await page.getByRole('img', { name: 'Madder red, feasible' }).waitFor();
     const card = page.locator('tg-recipe-card');
@@ -89,7 +89,7 @@ describe('elements in a plain page', () => {
     expect(complaints).toEqual([]);
   });
 
-  test('the page of live examples shows every element without a fault axe knows', async () => {
+  test('the page of live examples shows every element without a fault axe knows', { timeout: 120_000 }, async () => {
     const page = await opened('index.html');
     await page.locator('tg-palette tg-swatch').nth(5).waitFor();
     await page.locator('tg-availability-chart').getByText('Madder').first().waitFor();
