@@ -124,6 +124,15 @@ export const styles = css`
     cursor: pointer;
   }
 
+  .band:focus-visible {
+    outline: none;
+  }
+
+  .band:focus-visible .touch {
+    stroke: var(--tg-focus, currentColor);
+    stroke-width: var(--tg-focus-width, 3px);
+  }
+
   .band:hover .touch {
     fill: var(--_pale);
     fill-opacity: 0.28;
@@ -163,10 +172,11 @@ export const styles = css`
     stroke-width: 1.2;
   }
 
+  /* Pressed at its year or on its line; the bands beside the line can be pressed too. */
   [part='thread'] {
     position: absolute;
     inset-block: -2.25rem -0.4rem;
-    inline-size: var(--tg-touch, 2.75rem);
+    inline-size: 1.5rem;
     translate: -50% 0;
     cursor: grab;
     touch-action: none;

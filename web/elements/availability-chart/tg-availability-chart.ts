@@ -7,7 +7,8 @@ import { OnPaper } from '../shared/on-paper.ts';
 import { WidthOf } from '../shared/width-of.ts';
 import '../swatch/tg-swatch.ts';
 import { chartView, type ChartView, type DrawnRow } from './availability-chart-view.ts';
-import { hatching, rowDrawing } from './chart-drawing.ts';
+import { bandAfterKey } from './band-after-key.ts';
+import { hatching, rowDrawing, type BandHandling } from './chart-drawing.ts';
 import { chartOnPaper } from './chart-on-paper.ts';
 import { followPointer } from './chart-drag.ts';
 import { chartLegend } from './chart-legend.ts';
@@ -48,9 +49,16 @@ export class TgAvailabilityChart extends LitElement {
   @state() private view?: Years;
   /** The two ends of the years being chosen on the scale, while they are. */
   @state() private chosen?: readonly [number, number];
+  /** The claim whose band had the keys last. */
+  @state() private reached?: string;
 
   private readonly onPaper = new OnPaper(this, () => this.performUpdate());
   private readonly plotWidth = new WidthOf(this, () => this.renderRoot.querySelector('.plot'));
+
+  /** Takes the keys to the band they were on last. */
+  focusBand() {
+    this.renderRoot.querySelector<SVGElement>('.band[tabindex="0"]')?.focus();
+  }
 
   override willUpdate(changed: PropertyValues<this>) {
     if (changed.has('year') && this.view) this.view = including(this.view, this.#whole, this.year);
@@ -101,7 +109,14 @@ export class TgAvailabilityChart extends LitElement {
           ${view.rows.map((drawn) => this.#head(drawn))}
         </ul>
         <div class="plot">
-          <svg aria-hidden="true" height=${view.height} viewBox="0 0 ${Math.max(1, width)} ${view.height}" preserveAspectRatio="none">
+          <svg
+            role="group"
+            aria-label="Claims"
+            aria-description="Arrow keys lead from claim to claim, Enter shows what is behind one."
+            height=${view.height}
+            viewBox="0 0 ${Math.max(1, width)} ${view.height}"
+            preserveAspectRatio="none"
+          >
             ${hatching} ${width === 0 ? nothing : this.#drawing(view, width)}
           </svg>
           ${width === 0 ? nothing : this.#thread(view)}
@@ -124,9 +139,19 @@ export class TgAvailabilityChart extends LitElement {
   }
 
   #drawing({ rows, ticks, height }: ChartView, width: number) {
+    const handling = this.#handlingOf(rows);
     return svg`
       ${ticks.map(({ x }) => svg`<path class="warp" d="M${x} 0V${height}"></path>`)}
-      ${rows.map((drawn) => rowDrawing(drawn, width, (claimKey) => this.#pick(claimKey)))}`;
+      ${rows.map((drawn) => rowDrawing(drawn, width, handling))}`;
+  }
+
+  #handlingOf(rows: readonly DrawnRow[]): BandHandling {
+    const keys = rows.flatMap(({ bands }) => bands.map(({ claimKey }) => claimKey));
+    return {
+      tabStop: keys.includes(this.reached ?? '') ? this.reached : keys[0],
+      pick: (claimKey) => this.#pick(claimKey),
+      key: (event, claimKey) => this.#bandKey(event, claimKey, rows),
+    };
   }
 
   #thread({ thread }: ChartView) {
@@ -181,7 +206,28 @@ export class TgAvailabilityChart extends LitElement {
     this.dispatchEvent(new YearChangeEvent(asked));
   }
 
+  #bandKey(event: KeyboardEvent, claimKey: string, rows: readonly DrawnRow[]) {
+    if (event.altKey || event.ctrlKey || event.metaKey) return;
+    const next = bandAfterKey(event.key, claimKey, rows);
+    if (next === undefined && event.key !== 'Enter' && event.key !== ' ') return;
+    event.preventDefault();
+    if (next === undefined) this.#pick(claimKey);
+    else void this.#reach(next);
+  }
+
+  /** Takes the keys to a band; where it would lie at the edge of the window, into the middle. */
+  async #reach(claimKey: string) {
+    this.reached = claimKey;
+    await this.updateComplete;
+    const band = this.renderRoot.querySelector<SVGElement>(`.band[data-claim="${CSS.escape(claimKey)}"]`);
+    if (!band) return;
+    band.focus({ preventScroll: true });
+    const { top, bottom } = band.getBoundingClientRect();
+    if (top < 0 || bottom > innerHeight * 0.7) band.scrollIntoView({ block: 'center' });
+  }
+
   #pick(claimKey: string) {
+    this.reached = claimKey;
     this.dispatchEvent(new BandPickEvent(claimKey));
   }
 
@@ -189,6 +235,14 @@ export class TgAvailabilityChart extends LitElement {
     const whole = this.#whole;
     const next = zoomed(this.#years, whole, this.year, factor);
     this.view = next.to - next.from >= whole.to - whole.from ? undefined : next;
+    void this.#keepKeys();
+  }
+
+  /** A band that had the keys and is no longer in view leaves them to the thread. */
+  async #keepKeys() {
+    const held = this.shadowRoot?.activeElement;
+    await this.updateComplete;
+    if (held && !held.isConnected) this.renderRoot.querySelector<HTMLElement>('[part="thread"]')?.focus();
   }
 
   #seeAll() {

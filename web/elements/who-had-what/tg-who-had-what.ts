@@ -7,6 +7,7 @@ import type { PaletteOrProblems, PaletteView } from '../../notebook/views/palett
 import type { TypedChart } from '../../notebook/typed-chart.ts';
 import type { WhoHadWhatView } from '../../notebook/views/who-had-what-view.ts';
 import '../availability-chart/tg-availability-chart.ts';
+import type { TgAvailabilityChart } from '../availability-chart/tg-availability-chart.ts';
 import '../cloth-line/tg-cloth-line.ts';
 import { clothItem } from '../palette/palette-element-view.ts';
 import { baseStyles } from '../shared/base.styles.ts';
@@ -45,6 +46,12 @@ export class TgWhoHadWhat extends LitElement {
         margin-block: var(--tg-space-5);
         --tg-swatch-size: 3rem;
       }
+      /* It lies at the foot of the window as long as the chart goes on below. */
+      .behind {
+        position: sticky;
+        inset-block-end: 0;
+        background: var(--tg-ground);
+      }
       .claim {
         margin-block: var(--tg-space-4);
         padding: var(--tg-space-3) 0;
@@ -60,7 +67,16 @@ export class TgWhoHadWhat extends LitElement {
       a {
         color: inherit;
       }
+      .claim button {
+        min-block-size: var(--tg-touch);
+      }
       @media print {
+        .behind {
+          position: static;
+        }
+        .claim button {
+          display: none;
+        }
         .line {
           --tg-swatch-size: 9mm;
           margin-block: 3mm;
@@ -118,7 +134,7 @@ export class TgWhoHadWhat extends LitElement {
             : nothing
         }
       </div>
-      ${this.#claim()} ${this.#chart()}
+      ${this.#chart()}
     `;
   }
 
@@ -146,6 +162,7 @@ export class TgWhoHadWhat extends LitElement {
         @tg-year-change=${(event: YearChangeEvent) => this.#ask(event.detail.year)}
         @tg-band-pick=${this.#pick}
       ></tg-availability-chart>
+      <div class="behind" aria-live="polite">${this.#claim()}</div>
       <p class="take-away">
         <a href=${reachAddress(view.rows[0]?.id ?? '', String(this.year))}>How far a source reached in ${this.year}, on a map</a> ·
         <a download="who-had-what.csv" href=${csvOf(view)}>The chart as CSV</a>
@@ -158,18 +175,25 @@ export class TgWhoHadWhat extends LitElement {
   #claim() {
     const { picked } = this;
     if (!picked) return nothing;
-    return html`<section class="claim" part="claim" aria-live="polite">
+    return html`<section class="claim" part="claim" aria-label="The claim behind it">
       <p>
         <strong>${picked.material} ${picked.says}</strong>: ${picked.region}, ${picked.years}
         ${picked.sure === '' ? nothing : html`<strong>(${picked.sure})</strong>`}
       </p>
       <p class="quiet">${picked.evidence} · ${picked.source} · <a href=${`#/notebook/${picked.note}`}>note ${picked.note}</a></p>
       ${picked.remark === '' ? nothing : html`<p class="quiet">${picked.remark}</p>`}
+      <button type="button" class="plain" @click=${this.#putAway}>Put the claim away</button>
     </section>`;
   }
 
   #pick(event: BandPickEvent) {
     if (this.engine) this.#picking.run(this.engine.claimBehind(event.detail.claimKey));
+  }
+
+  /** The keys go back to the chart, from where the claim was asked for. */
+  #putAway() {
+    this.picked = undefined;
+    this.renderRoot.querySelector<TgAvailabilityChart>('tg-availability-chart')?.focusBand();
   }
 
   #openPalette(_event: ClothPickEvent) {
