@@ -1,4 +1,6 @@
 import type { RecipeEntry, RecipeView } from './views/recipe-view.ts';
+import type { periodView } from './views/period-view.ts';
+import type { ScaleChoices } from '../domain/pot/understand-amount.ts';
 import type { TypedDyeDay } from './dye-day-address.ts';
 import type { DyeDayView } from './views/dye-day-view.ts';
 import type { TrialComparisonView } from './views/trial-comparison-view.ts';
@@ -92,7 +94,9 @@ export interface Engine {
   keptPalette(id: string): Promise<KeptPaletteView | undefined>;
   recipes(): Promise<readonly RecipeEntry[]>;
   /** One recipe worked out for a mass of fibre in grams; undefined when there is none of that id. */
-  recipe(id: string, fibreGrams: number, audience?: Audience): Promise<RecipeView | undefined>;
+  recipe(id: string, fibreGrams: number, audience?: Audience, choices?: ScaleChoices): Promise<RecipeView | undefined>;
+  /** Which claims make a recipe right for a place and time; undefined when there is none of that id. */
+  periodOf(recipe: string, typed: { readonly region: string; readonly when: string }): Promise<ReturnType<typeof periodView>>;
   /** A day at the pots, planned. */
   dyeDay(day: TypedDyeDay): Promise<DyeDayView>;
   /** The trials of the notebook; of one recipe or material where its id is given. */
@@ -203,6 +207,7 @@ export const ENGINE_METHODS = Object.keys({
   keptPalette: true,
   recipes: true,
   recipe: true,
+  periodOf: true,
   dyeDay: true,
   trials: true,
   trial: true,

@@ -1,4 +1,6 @@
 import type { RecipeEntry, RecipeView } from './views/recipe-view.ts';
+import type { periodView } from './views/period-view.ts';
+import type { ScaleChoices } from '../domain/pot/understand-amount.ts';
 import type { TypedDyeDay } from './dye-day-address.ts';
 import type { DyeDayView } from './views/dye-day-view.ts';
 import type { TrialComparisonView } from './views/trial-comparison-view.ts';
@@ -162,8 +164,14 @@ export class LocalEngine implements Engine {
     return this.#ask(import('./views/recipe-view.ts'), ({ recipeIndex }, notebook) => recipeIndex(notebook));
   }
 
-  recipe(id: string, fibreGrams: number, audience?: Audience): Promise<RecipeView | undefined> {
-    return this.#ask(import('./views/recipe-view.ts'), ({ recipeView }, notebook) => recipeView(notebook, id, fibreGrams, audience));
+  recipe(id: string, fibreGrams: number, audience?: Audience, choices?: ScaleChoices): Promise<RecipeView | undefined> {
+    return this.#ask(import('./views/recipe-view.ts'), ({ recipeView }, notebook) =>
+      recipeView(notebook, id, fibreGrams, audience, choices),
+    );
+  }
+
+  periodOf(recipe: string, typed: { readonly region: string; readonly when: string }): Promise<ReturnType<typeof periodView>> {
+    return this.#ask(import('./views/period-view.ts'), ({ periodView: view }, notebook) => view(notebook, recipe, typed));
   }
 
   dyeDay(day: TypedDyeDay): Promise<DyeDayView> {

@@ -269,7 +269,13 @@ export class TgApp extends LitElement {
           </div>
         </tg-notebook>`;
       case 'recipes':
-        return html`<tg-recipes .engine=${this.engine} .recipe=${id} .version=${this.version}></tg-recipes>`;
+        return html`<tg-recipes
+          .engine=${this.engine}
+          .recipe=${id}
+          .region=${settings['region'] ?? FIRST_QUESTION.region}
+          .when=${settings['when'] ?? FIRST_QUESTION.when}
+          .version=${this.version}
+        ></tg-recipes>`;
       case 'pot':
       case 'dye-day':
       case 'samples':

@@ -68,6 +68,40 @@ export const styles = css`
   :host([large]) .amount {
     font-size: 2rem;
   }
+  .settled {
+    display: grid;
+    gap: var(--tg-space-1);
+    justify-items: start;
+    margin: var(--tg-space-2) 0 0;
+    font: var(--tg-type-small) / 1.5 var(--tg-font-label);
+  }
+  select {
+    box-sizing: border-box;
+    max-inline-size: 100%;
+    min-block-size: var(--tg-touch);
+    padding: var(--tg-space-2) var(--tg-space-3);
+    border: 1px solid var(--tg-edge);
+    border-radius: 2px;
+    background: var(--tg-surface);
+    color: inherit;
+    font: inherit;
+  }
+  .spread {
+    margin: var(--tg-space-3) 0;
+    display: grid;
+    grid-template-columns: 8.5rem minmax(0, 1fr);
+    gap: 0 var(--tg-space-4);
+    font: var(--tg-type-small) / 1.6 var(--tg-font-label);
+    font-variant-numeric: tabular-nums;
+  }
+  .spread dt {
+    grid-column: 1;
+    font-weight: 700;
+  }
+  .spread dd {
+    grid-column: 2;
+    margin: 0;
+  }
   .tick {
     inline-size: 1.35rem;
     min-block-size: 1.35rem;
@@ -180,6 +214,9 @@ export const styles = css`
       font-size: var(--tg-type-1);
     }
   }
+  :host([large]) .steps {
+    font-size: inherit;
+  }
   @media print {
     :host {
       font-size: 9.5pt;
@@ -189,6 +226,8 @@ export const styles = css`
       font-size: 18pt;
     }
     .mass,
+    .settled,
+    .spread,
     button {
       display: none;
     }

@@ -1,11 +1,14 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import type { ScaleChoices } from '../../domain/pot/understand-amount.ts';
 import type { Engine } from '../../notebook/engine.ts';
 import type { IngredientView, RecipeEntry, RecipeView } from '../../notebook/views/recipe-view.ts';
 import { baseStyles } from '../shared/base.styles.ts';
 import { LatestTask } from '../shared/latest-task.ts';
 import { KeepAwake } from '../shared/keep-awake.ts';
 import '../swatch/tg-swatch.ts';
+import './tg-fresh-dry.ts';
+import './tg-recipe-period.ts';
 import { temperatureDrawing } from './temperature-drawing.ts';
 import { styles } from './tg-recipes.styles.ts';
 
@@ -27,6 +30,10 @@ export class TgRecipes extends LitElement {
   @property({ attribute: false }) engine?: Engine;
   /** The recipe to show; the index when absent. */
   @property() recipe?: string;
+  /** The place it is judged for, by id. */
+  @property() region = '';
+  /** The date it is judged for, as written. */
+  @property() when = '';
   /** Grows when the notebook changes. */
   @property({ type: Number }) version = 0;
 
@@ -38,15 +45,19 @@ export class TgRecipes extends LitElement {
   @state() private large = false;
   readonly #awake = new KeepAwake(this);
   @state() private grams = ONE_SKEIN_GRAMS;
+  /** What the reader settled where the recipe leaves it open. */
+  @state() private choices: ScaleChoices = {};
 
   readonly #listing = new LatestTask<readonly RecipeEntry[]>((index) => (this.index = index));
   readonly #opening = new LatestTask<RecipeView | undefined>((view) => (this.view = view ?? 'none'));
 
   override willUpdate(changed: PropertyValues) {
-    const known: readonly PropertyKey[] = ['engine', 'version', 'recipe', 'grams', 'staff'];
+    // Which pound one recipe meant says nothing of another.
+    if (changed.has('recipe')) this.choices = {};
+    const known: readonly PropertyKey[] = ['engine', 'version', 'recipe', 'grams', 'staff', 'choices'];
     if (!this.engine || !known.some((name) => changed.has(name))) return;
     if (this.recipe === undefined) this.#listing.run(this.engine.recipes());
-    else this.#opening.run(this.engine.recipe(this.recipe, this.grams, this.staff ? 'staff' : 'public'));
+    else this.#opening.run(this.engine.recipe(this.recipe, this.grams, this.staff ? 'staff' : 'public', this.choices));
   }
 
   override render() {
@@ -127,6 +138,15 @@ export class TgRecipes extends LitElement {
           : html`<section part="skeins">
               <h2>What it gave</h2>
               ${view.spread === '' ? nothing : html`<p>${view.spread}</p>`}
+              <dl class="spread" part="spread">
+                ${(['fibre', 'water', 'person'] as const).map((by) => {
+                  const lines = view.spreadBy.filter((line) => line.by === by);
+                  return lines.length === 0
+                    ? nothing
+                    : html`<dt>By ${by}</dt>
+                        ${lines.map(({ key, says }) => html`<dd>${key}: ${says}</dd>`)}`;
+                })}
+              </dl>
               <p>
                 <a href=${view.look}
                   >${view.skeins.length === 1 ? 'Look at it closely' : 'Lay them side by side'}, in daylight, lamp and gallery</a
@@ -150,11 +170,22 @@ export class TgRecipes extends LitElement {
               </ul>
             </section>`
       }
+      <section part="period">
+        <h2>Right for its period, by which claims</h2>
+        <tg-recipe-period
+          .engine=${this.engine}
+          .recipe=${view.id}
+          .region=${this.region}
+          .when=${this.when}
+          .version=${this.version}
+        ></tg-recipe-period>
+      </section>
       ${this.#foretold(view)} ${view.source === '' ? nothing : html`<p class="quiet">Sources: ${view.source}</p>`}
     `;
   }
 
-  #ingredient({ what, id, role, form, standsFor, asWritten, asUnderstood, asPlanned, conversions, problem, cautions }: IngredientView) {
+  #ingredient(one: IngredientView) {
+    const { what, id, role, form, standsFor, asWritten, asUnderstood, asPlanned, conversions, problem, cautions, dye } = one;
     return html`<li>
       <span class="amount">${asPlanned === '' ? '—' : asPlanned}</span>
       <div>
@@ -162,7 +193,7 @@ export class TgRecipes extends LitElement {
         >${form === '' ? nothing : `, ${form}`}${standsFor === '' ? nothing : `, standing in for ${standsFor}`}
         <span class="quiet">${role}</span><br />
         <span class="quiet">written ${asWritten === '' ? 'without an amount' : `“${asWritten}”`}; understood as ${asUnderstood}</span>
-        ${problem === '' ? nothing : html`<br /><strong>${problem}</strong>`}
+        ${problem === '' ? nothing : html`<br /><strong>${problem}</strong>`} ${this.#settled(one)}
         ${
           conversions.length + cautions.length === 0
             ? nothing
@@ -171,8 +202,56 @@ export class TgRecipes extends LitElement {
                 ${[...conversions, ...cautions].map((text) => html`<p class="quiet">${text}</p>`)}
               </details>`
         }
+        ${
+          dye
+            ? html`<details>
+                <summary>Fresh instead of dried; how far it reaches</summary>
+                <tg-fresh-dry .what=${what} .grams=${dye.grams} .percent=${dye.percent} .ratios=${dye.ratios}></tg-fresh-dry>
+              </details>`
+            : nothing
+        }
       </div>
     </li>`;
+  }
+
+  /** What the recipe leaves open and the reader has to say. */
+  #settled({ id, what, unit, inParts }: IngredientView) {
+    return html`${
+      unit
+        ? html`<p class="settled">
+            <label for=${`unit-${id}`}>Which ${unit.written} is meant, for ${what}?</label>
+            <select id=${`unit-${id}`} @change=${(event: Event) => this.#measured(unit.written, (event.target as HTMLSelectElement).value)}>
+              <option value="" ?selected=${unit.means === ''}>nobody said</option>
+              ${unit.possible.map(({ name, says }) => html`<option value=${name} ?selected=${name === unit.means}>${says}</option>`)}
+            </select>
+          </p>`
+        : nothing
+    }${
+      inParts
+        ? html`<p class="settled">
+            <label for=${`part-${id}`}>One part of this recipe weighs, in grams</label>
+            <input
+              id=${`part-${id}`}
+              type="number"
+              min="0"
+              step="0.1"
+              .value=${String(this.choices.partGrams ?? '')}
+              @change=${this.#parted}
+            />
+          </p>`
+        : nothing
+    }`;
+  }
+
+  #measured(written: string, name: string) {
+    const { [written]: _, ...others } = this.choices.measures ?? {};
+    this.choices = { ...this.choices, measures: name === '' ? others : { ...others, [written]: name } };
+  }
+
+  #parted(event: Event) {
+    const grams = (event.target as HTMLInputElement).valueAsNumber;
+    const { partGrams: _, ...others } = this.choices;
+    this.choices = grams > 0 ? { ...others, partGrams: grams } : others;
   }
 
   /** Where the single dyes were tried too: what they foretell, beside what came out. */

@@ -1,5 +1,5 @@
 import { type OnScreen, onScreen, swatchFromSpectrum } from '../../domain/colour/swatch-colour.ts';
-import { noteId } from '../../domain/note/note.ts';
+import { type Amount, noteId } from '../../domain/note/note.ts';
 import { predictedPairs, type DyedOverDye } from '../../domain/verdict/predicted-pairs.ts';
 import { deltaText } from '../words/because.ts';
 import { closeness, deltaE00 } from '../../domain/colour/delta-e.ts';
@@ -8,12 +8,15 @@ import { withoutDoses } from '../../domain/pot/without-doses.ts';
 import { recipeCautions } from '../../domain/pot/cautions-for.ts';
 import type { Audience } from '../../domain/pot/never-dosed.ts';
 import { type CurvePoint, temperatureCurve } from '../../domain/pot/step-figures.ts';
-import { scaleRecipe, type ScaledIngredient } from '../../domain/pot/scale-recipe.ts';
+import { type ScaleChoices, scaleRecipe, type ScaledIngredient } from '../../domain/pot/scale-recipe.ts';
+import { type FreshDryRatio, ratiosFor } from '../../domain/pot/fresh-dry.ts';
+import { possibleMeasures } from '../../domain/pot/measures.ts';
+import { repeatability, type SpreadGroup } from '../../domain/pot/repeatability.ts';
 import { dyedRecipes, type DyedSample } from '../../domain/verdict/cloths.ts';
 import { routeOf } from '../../domain/verdict/route.ts';
 import type { Notebook } from '../notebook.ts';
 import { inSentence, sourceText, titleOf } from '../words/claim-line.ts';
-import { quantityText, SCALE_CAUTION, scaleProblemWords } from '../words/pot-words.ts';
+import { quantityText, SCALE_CAUTION, scaleProblemWords, spreadGroupText } from '../words/pot-words.ts';
 import { lookAddress, lookedSample } from '../looking-address.ts';
 import { weaveOf } from './cloth-view.ts';
 import { cautionsAtStep, type StepView } from './dye-day-view.ts';
@@ -43,6 +46,23 @@ export interface IngredientView {
   readonly conversions: readonly string[];
   readonly problem: string;
   readonly cautions: readonly string[];
+  /** The unit as written, and the measures it may mean, where the reader has to say which. */
+  readonly unit?: { readonly written: string; readonly means: string; readonly possible: readonly { name: string; says: string }[] };
+  /** True where the recipe counts in parts. */
+  readonly inParts: boolean;
+  /** Per cent of the fibre's weight, and figures for fresh to dried, of a dyestuff that is weighed dry. */
+  readonly dye?: {
+    readonly percent: { readonly from: number; readonly to: number };
+    readonly grams: { readonly from: number; readonly to: number };
+    readonly ratios: readonly FreshDryRatio[];
+  };
+}
+
+/** The dyeings that share a fibre, a water or a person, and how they scatter. */
+export interface SpreadLine {
+  readonly by: 'fibre' | 'water' | 'person';
+  readonly key: string;
+  readonly says: string;
 }
 
 /** A skein the recipe gave. */
@@ -84,6 +104,8 @@ export interface RecipeView {
   readonly foretold: readonly ForetoldSkein[];
   /** How the repeats scatter, in a sentence; empty below two. */
   readonly spread: string;
+  /** The same by fibre, water and person; empty where nothing was dyed. */
+  readonly spreadBy: readonly SpreadLine[];
   readonly source: string;
   readonly note: string;
 }
@@ -121,9 +143,10 @@ export function recipeView(
   id: string,
   fibreGrams: number,
   audience: Audience = 'public',
+  choices: ScaleChoices = {},
 ): RecipeView | undefined {
   const note = base.note(id);
-  const scaled = scaleRecipe(base, noteId(id), fibreGrams, audience);
+  const scaled = scaleRecipe(base, noteId(id), fibreGrams, audience, choices);
   if (note?.record.kind !== 'recipe' || !scaled) return undefined;
   const { record } = note;
   const cautions = recipeCautions(base, note.id);
@@ -137,7 +160,7 @@ export function recipeView(
     liquor: scaled.liquor
       ? `${quantityText(scaled.liquor)} of bath, in a pot that holds ${quantityText({ from: scaled.potMl ?? 0, to: scaled.potMl ?? 0, unit: 'ml' })}`
       : '',
-    ingredients: scaled.ingredients.map((one) => ingredientView(base, one)),
+    ingredients: scaled.ingredients.map((one, nth) => ingredientView(base, one, record.ingredients[nth]?.amount, choices)),
     steps: scaled.steps.map((text, step) => ({ text, cautions: cautionsAtStep(cautions, note.id, step) })),
     curve: temperatureCurve(scaled.steps),
     cautions: [...record.cautions, SCALE_CAUTION],
@@ -162,6 +185,7 @@ export function recipeView(
       .filter(({ recipe }) => recipe === note.id)
       .map((pair) => foretoldSkein(base, pair)),
     spread: spreadText(base, samples),
+    spreadBy: spreadLines(base, samples),
     source: sourceText(note.sources),
     note: note.id,
   };
@@ -178,7 +202,11 @@ function foretoldSkein(base: Notebook['base'], { trial, fibre, from, predicted, 
   };
 }
 
-function ingredientView(base: Notebook['base'], one: ScaledIngredient): IngredientView {
+/** @param written the amount as the note has it; nothing of it is told where the scaled ingredient keeps it back. */
+function ingredientView(base: Notebook['base'], one: ScaledIngredient, written: Amount | undefined, choices: ScaleChoices): IngredientView {
+  const amount = one.asWritten === '' ? undefined : written;
+  const unit = amount?.unit === undefined ? undefined : askedUnit(amount.unit, choices);
+  const dye = one.role === 'dye' && amount?.unit === '%' ? dyeMass(base, one, amount) : undefined;
   const record = base.note(one.what)?.record;
   return {
     what: titleOf(base, one.what),
@@ -192,7 +220,40 @@ function ingredientView(base: Notebook['base'], one: ScaledIngredient): Ingredie
     conversions: one.conversions,
     problem: one.problem ? scaleProblemWords[one.problem] : '',
     cautions: record && 'cautions' in record ? record.cautions : [],
+    inParts: /^parts?$/i.test(amount?.unit ?? ''),
+    ...(unit && { unit }),
+    ...(dye && { dye }),
   };
+}
+
+/** The part of a unit that several measures share; in "oz to the lb" it is the pound, whose ounce goes with it. */
+function askedUnit(unit: string, { measures = {} }: ScaleChoices): IngredientView['unit'] {
+  const [top = '', bottom] = unit.split('/');
+  const written = bottom === undefined || bottom === 'L' ? top : bottom;
+  const possible = possibleMeasures(written).map(({ name, factor, of, ounces }) => ({
+    name,
+    says: `${name}, ${Number(factor.toPrecision(4))} ${of === 'mass' ? 'g' : 'ml'}${ounces === undefined ? '' : `, ${ounces} ounces to the pound`}`,
+  }));
+  if (possible.length < 2) return undefined;
+  return { written, means: (Object.hasOwn(measures, written) ? measures[written] : undefined) ?? '', possible };
+}
+
+function dyeMass(base: Notebook['base'], { what, asPlanned }: ScaledIngredient, { value, upTo }: Amount): IngredientView['dye'] {
+  const record = base.note(what)?.record;
+  if (record?.kind !== 'dyestuff' || value === undefined || value <= 0 || asPlanned?.unit !== 'g') return undefined;
+  return { percent: { from: value, to: upTo ?? value }, grams: { from: asPlanned.from, to: asPlanned.to }, ratios: ratiosFor(what) };
+}
+
+/** How the dyeings scatter by what they share. */
+function spreadLines(base: Notebook['base'], samples: readonly DyedSample[]): readonly SpreadLine[] {
+  const { byFibre, byWater, byPerson } = repeatability(base, samples);
+  const lines = (by: SpreadLine['by'], groups: readonly SpreadGroup[]) =>
+    groups.map((group): SpreadLine => ({
+      by,
+      key: group.key === undefined ? 'not said' : by === 'fibre' ? inSentence(base, group.key) : group.key,
+      says: spreadGroupText(group),
+    }));
+  return [...lines('fibre', byFibre), ...lines('water', byWater), ...lines('person', byPerson)];
 }
 
 /** The mean colour difference from the mean, over first baths on the usual ground of the fibre most often dyed. */

@@ -1,3 +1,4 @@
+import type { SpreadGroup } from '../../domain/pot/repeatability.ts';
 import type { Quantity, RecipeProblem, ScaleProblem } from '../../domain/pot/scale-recipe.ts';
 
 /** What is said where an amount could not be worked out, or should be looked at. */
@@ -36,4 +37,10 @@ export function quantityText({ from, to, unit }: Quantity): string {
   const value = (amount: number) => Number((big ? amount / 1000 : amount).toPrecision(3)).toString();
   const name = unit === 'g' ? (big ? 'kg' : 'g') : big ? 'L' : 'ml';
   return from === to ? `${value(from)} ${name}` : `${value(from)}–${value(to)} ${name}`;
+}
+
+/** How dyeings that share something scatter: the mean colour difference from the mean, in ΔE00. */
+export function spreadGroupText({ count, trials, mcdm, farthest }: SpreadGroup): string {
+  const of = `${count === 1 ? '1 sample' : `${count} samples`} of ${trials.length === 1 ? '1 pot' : `${trials.length} pots`}`;
+  return mcdm === undefined ? `${of}: no spread to tell` : `${of}: MCDM ΔE00 ${mcdm.toFixed(1)}, the farthest ${farthest.toFixed(1)}`;
 }
