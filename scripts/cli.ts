@@ -20,7 +20,7 @@ const USAGE = `Usage:
   tenterground find     FOLDER WORDS… | --dye ID [--json]
   tenterground date     "WORDS" [--json]
   tenterground scale    FOLDER RECIPE --fibre-mass 250g [--json]
-  tenterground list     FOLDER [--whole]
+  tenterground list     FOLDER [--whole] [--private]
   tenterground publish  FOLDER OUT --display ID [--preview]
 
 check    what is wrong in the notes: file, line, and what to write instead

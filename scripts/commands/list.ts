@@ -1,13 +1,15 @@
 import { isPhotoPath } from '../../web/notebook/photo-path.ts';
+import { withoutPrivate } from '../../web/notebook/without-private.ts';
 import { readFolder } from '../read-folder.ts';
 import { type Command, readArgs } from './command.ts';
 
 /**
- * `tenterground list FOLDER [--whole]`: the list by which a published notebook is opened for review: its files' paths, or with
- * `--whole` the texts too, so that one file is the notebook. Photos only ever lie beside the list.
+ * `tenterground list FOLDER [--whole] [--private]`: the list by which a published notebook is opened for review: its files' paths,
+ * or with `--whole` the texts too, so that one file is the notebook. Photos only ever lie beside the list. Private notes, and
+ * files that only they name, are left out unless `--private` asks for them.
  */
 export const list: Command = async (args) => {
-  const read = readArgs(args, { whole: { type: 'boolean' } }, 1);
+  const read = readArgs(args, { whole: { type: 'boolean' }, private: { type: 'boolean' } }, 1);
   if (!read) return 2;
   const [folder] = read.words;
   const reading = folder === undefined ? undefined : await readFolder(folder);
@@ -24,13 +26,15 @@ export const list: Command = async (args) => {
     }
   };
   const isWhole = read.values['whole'] === true;
-  const files = reading.files
-    .filter(({ path }) => path !== 'notebook.json')
-    .map(({ path, bytes }) => {
-      const text = isWhole && !isPhotoPath(path) ? textOf(bytes) : undefined;
-      return { path, ...(text === undefined ? {} : { text }) };
-    });
+  const found = reading.files.filter(({ path }) => path !== 'notebook.json');
+  const listed = read.values['private'] === true ? found : withoutPrivate(found);
+  const files = listed.map(({ path, bytes }) => {
+    const text = isWhole && !isPhotoPath(path) ? textOf(bytes) : undefined;
+    return { path, ...(text === undefined ? {} : { text }) };
+  });
   for (const { path } of reading.passedOver) console.error(`Passed over: ${path}`);
+  const kept = found.length - listed.length;
+  if (kept > 0) console.error(`Left out as private: ${kept} ${kept === 1 ? 'file' : 'files'}. --private lists them too.`);
   console.log(JSON.stringify({ files }, undefined, isWhole ? undefined : 2));
   return 0;
 };

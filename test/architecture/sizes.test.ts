@@ -12,6 +12,8 @@ const FIRST_VIEW = 60;
 const LATER = 200;
 /** What the engine's thread, beside the first view, needs before it can answer a first question. Our choice. */
 const ENGINE = 110;
+/** The elements for other pages: one module with elements and engine in it. Our choice: what first view, engine and views come to. */
+const ELEMENTS = 400;
 
 const scripts = readdirSync(ASSETS).filter((name) => name.endsWith('.js'));
 const kilobytes = (name: string): number => gzipSync(readFileSync(join(ASSETS, name)), { level: 9 }).length / 1000;
@@ -72,5 +74,10 @@ describe('what a reader downloads', () => {
     ]);
     expect(scripts.filter((name) => name.startsWith('foreign-items'))).toHaveLength(1);
     expect([...loadedAtOnce].filter((name) => name.startsWith('foreign-items'))).toEqual([]);
+  });
+
+  test(`the elements for other pages are at most ${ELEMENTS} kB`, () => {
+    const module = fileURLToPath(new URL('../../dist/elements/tenterground-elements.js', import.meta.url));
+    expect(gzipSync(readFileSync(module), { level: 9 }).length / 1000).toBeLessThanOrEqual(ELEMENTS);
   });
 });

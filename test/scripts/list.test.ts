@@ -27,6 +27,30 @@ test('lists every file that is not hidden, but not itself; whole, with every tex
   expect(whole).toEqual([{ path: 'dyestuffs/weld.md', text: 'Färberwau\n' }, ...paths.slice(1)]);
 });
 
+// Words that stand nowhere else: wherever one comes out, a private text did.
+const CANARY = 'zzyzx';
+const HIDDEN: readonly (readonly [path: string, text: string])[] = [
+  ['trials/quiet.md', `---\nkind: trial\nprivate: true\n---\n\n${CANARY} ![skein](../photos/${CANARY}.jpg)\n`],
+  ['trials/flow.md', `---\n{kind: plain, private: true, title: ${CANARY}}\n---\n`],
+  ['trials/broken.md', `---\nkind: [trial\nprivate: true\ntitle: ${CANARY}\n---\n`],
+  ['trials/word.md', `---\nkind: plain\nprivate: yes\n---\n\n${CANARY}\n`],
+  [`photos/${CANARY}.jpg`, 'x'],
+];
+
+test.each([[], ['--whole']])('leaves out what is private, and what only that names: %s', async (...options) => {
+  const root = folder();
+  for (const part of ['trials', 'photos']) mkdirSync(join(root, part));
+  for (const [path, text] of HIDDEN) writeFileSync(join(root, path), text);
+  writeFileSync(join(root, 'trials/open.md'), '---\nkind: plain\nprivate: false\n---\n\nOpen, ![](../photo.jpg)\n');
+  const said = await runCommand(list, root, ...options);
+  expect(said.out).toContain('trials/open.md');
+  expect(said.out).toContain('photo.jpg');
+  expect(said.out).not.toMatch(/zzyzx|quiet|flow|broken|word/);
+  expect(said.err).toContain('Left out as private: 5 files.');
+  const asked = await runCommand(list, root, ...options, '--private');
+  for (const [path] of HIDDEN) expect(asked.out).toContain(path);
+});
+
 test('says what to write where there is no folder', async () => {
   const { code, err } = await runCommand(list, '/nowhere/at/all');
   expect(code).toBe(2);

@@ -42,6 +42,8 @@ export type DisplayEdit =
       readonly decision: 'accepted' | 'declined';
       readonly reason: string;
     }
+  /** A cloth on show was measured again: goes into the note of checks of its sample, a new one at the first. */
+  | { readonly is: 'measured'; readonly code: string; readonly day: string; readonly lab: string }
   | { readonly is: 'light'; readonly light: Omit<LightSetting, 'from'> & { readonly from?: string } }
   /** The web address the published page will have; '' takes it out. */
   | { readonly is: 'published-at'; readonly address: string }

@@ -9,6 +9,7 @@ import type { ValuePath } from '../domain/note/locate-value.ts';
 import type { PlainValue } from '../domain/note/yaml-text.ts';
 import type { DisplayEdit, DisplayEdited, TypedBinding, TypedCaption } from './display-edit.ts';
 import type { Notebook } from './notebook.ts';
+import { checkWritten } from './check-written.ts';
 import { type NoteSplice, spliced } from './note-splices.ts';
 import { webAddress } from './web-address.ts';
 import { type Shown, shownColours } from './shown-colours.ts';
@@ -20,6 +21,7 @@ export function editDisplay(notebook: Notebook, id: string, edit: DisplayEdit): 
   const shown = shownColours(notebook, id);
   const note = notebook.base.note(id);
   if (!shown || !note) return undefined;
+  if (edit.is === 'measured') return checkWritten(notebook.base, edit);
   const splices = splicesOf({ base: notebook.base, shown, source: note.source }, edit);
   if (typeof splices === 'string') return { is: 'refused', says: splices };
   const text = spliced(note.source, splices);
@@ -38,7 +40,7 @@ const ADDRESS_UNREADABLE = 'This is no web address. Write for example: https://m
 const CAPTION_GONE = 'This caption is no longer in the note as it was. Look at the page again.';
 const REASON_MISSING = 'Give a reason: a comment is closed with one, whichever way it went.';
 
-function splicesOf(desk: Desk, edit: DisplayEdit): readonly NoteSplice[] | string {
+function splicesOf(desk: Desk, edit: Exclude<DisplayEdit, { readonly is: 'measured' }>): readonly NoteSplice[] | string {
   const { record } = desk.shown;
   switch (edit.is) {
     case 'places':

@@ -1,5 +1,6 @@
 import type { EvidenceBase } from '../domain/claim/evidence-base.ts';
-import { type GreyScaleStep, greyScaleChange } from '../domain/colour/grey-scale.ts';
+import { deltaE00 } from '../domain/colour/delta-e.ts';
+import { type GreyScaleChange, greyScaleChange } from '../domain/colour/grey-scale.ts';
 import type { Lab10 } from '../domain/colour/lab.ts';
 import { swatchFromStated } from '../domain/colour/swatch-colour.ts';
 import { isoDay, type IsoDay } from '../domain/light/iso-day.ts';
@@ -11,8 +12,9 @@ export interface MeasuredAgain {
   readonly day: IsoDay;
   /** As written, such as "0.8 Mlx·h". */
   readonly dose: string;
-  /** Grade of change in colour against the first reading; 5 is no change. */
-  readonly step: GreyScaleStep;
+  /** Change in colour against the first reading: grade 5 is none. */
+  readonly change: GreyScaleChange;
+  readonly deltaE00: number;
 }
 
 /**
@@ -36,5 +38,7 @@ export function measuredAgain(base: EvidenceBase, code: string, master: Lab10 | 
     .sort((a, b) => (a.day < b.day ? -1 : 1));
   const last = readings.at(-1);
   const first = master ?? (readings.length > 1 ? readings[0]?.lab : undefined);
-  return last && first && { note: last.note, day: last.day, dose: last.dose, step: greyScaleChange(first, last.lab).step };
+  if (!last || !first) return undefined;
+  const { note, day, dose, lab } = last;
+  return { note, day, dose, change: greyScaleChange(first, lab), deltaE00: deltaE00(first, lab) };
 }

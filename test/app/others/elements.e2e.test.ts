@@ -20,6 +20,15 @@ const PLAIN = `<!doctype html><html lang="en"><meta charset="utf-8"><title>A mus
 <tg-availability-chart notebook="notebook.json" region="england" year="1370"></tg-availability-chart>
 </main></html>`;
 
+/** The demonstration with the madder recipe made private, whole as it is. */
+function withPrivateRecipe(): string {
+  const list = JSON.parse(readFileSync(`${BUILT}notebook.json`, 'utf8')) as { files: { path: string; text?: string }[] };
+  const hidden = (text: string) => text.replace('---\n', '---\nprivate: true\n').replace(/^title: .*$/m, 'title: Zzyzx red');
+  return JSON.stringify({
+    files: list.files.map((file) => (file.path === 'recipes/madder-alum-wool.md' ? { ...file, text: hidden(file.text ?? '') } : file)),
+  });
+}
+
 let server: Server;
 let browser: Browser;
 let origin = '';
@@ -30,7 +39,7 @@ beforeAll(async () => {
   server = createServer((request, response) => {
     const name = (request.url ?? '').split('?')[0]?.slice(1) ?? '';
     try {
-      const body = name === 'plain.html' ? PLAIN : readFileSync(BUILT + name);
+      const body = name === 'plain.html' ? PLAIN : name === 'private.json' ? withPrivateRecipe() : readFileSync(BUILT + name);
       response.setHeader('Content-Type', TYPES[name.split('.').at(-1) ?? ''] ?? 'text/plain');
       response.end(body);
     } catch {
@@ -106,6 +115,24 @@ describe('elements in a plain page', () => {
         }),
     );
     expect(await told).toMatch(/nowhere\.json answered 404/);
+  });
+
+  test('what is private in the notebook they are given is shown by none', { timeout: 120_000 }, async () => {
+    const page = await opened('plain.html');
+    const list = withPrivateRecipe();
+    expect(list).toContain('Zzyzx red');
+    await page.locator('tg-recipe-card').getByRole('heading', { name: 'Madder red on alumed wool' }).waitFor();
+    await page.evaluate(() => {
+      for (const one of document.querySelectorAll('[notebook]')) {
+        const other = one.cloneNode() as Element;
+        other.setAttribute('notebook', 'private.json');
+        one.replaceWith(other);
+      }
+    });
+    await page.locator('tg-palette tg-swatch').nth(5).waitFor();
+    await page.locator('tg-ask').getByText('Attested as cloth').first().waitFor();
+    expect(await page.getByText('Zzyzx').count()).toBe(0);
+    expect(await page.getByRole('heading', { name: 'Madder red on alumed wool' }).count()).toBe(0);
   });
 
   // Custom Elements Manifest, schema 1.0.0: modules, their declarations and exports.

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { OUTDOOR_CAVEATS, outdoorDose, SILL_CAVEATS, sillLuxHours, SILLS } from '../../../web/domain/light/daylight.ts';
+import { yearlyLuxHours } from '../../../web/domain/light/dose.ts';
 import { fadesOfDose } from '../../../web/domain/light/years-to-fade.ts';
 
 describe('sillLuxHours', () => {
@@ -10,6 +11,13 @@ describe('sillLuxHours', () => {
 
   test('a clear summer month at a mean of 5 klx for 10 h is 1.5 Mlx·h', () => {
     expect(sillLuxHours({ outdoorLux: 5000, sillFactor: 1, glass: 1, daylightHours: 300 })).toBe(1.5e6);
+  });
+
+  // From our judgement of the sill: 1.5 to 3 Mlx·h a clear summer month.
+  test('two summer months are 20 to 40 museum years of 3000 h at 50 lx', () => {
+    const month = sillLuxHours({ outdoorLux: 5000, sillFactor: 1, glass: 1, daylightHours: 300 });
+    const museumYear = yearlyLuxHours({ lux: 50, hoursPerDay: 8, daysPerYear: 375, uv: 'removed' });
+    expect([(2 * month) / museumYear, (4 * month) / museumYear]).toEqual([20, 40]);
   });
 
   test('says that it is an estimate', () => {

@@ -46,6 +46,27 @@ describe('jnfLuxHours', () => {
     expect(jnfLuxHours(blueWool, uv) / 150_000).toBeLessThan(years * 1.03);
   });
 
+  // Worked from the table, from memory: with ultraviolet a fade comes so many times sooner.
+  test.each([
+    [1, 1.4],
+    [2, 1.7],
+    [3, 2],
+    [4, 2.9],
+    [5, 3.8],
+    [6, 5],
+    [7, 6],
+    [8, 8.3],
+  ])('class %i: ultraviolet makes it %f times as fast', (blueWool, ratio) => {
+    expect(jnfLuxHours(blueWool, 'removed') / jnfLuxHours(blueWool, 'rich')).toBeCloseTo(ratio, 1);
+  });
+
+  // CCI: ultraviolet has less than half a share, or just half, in the fading of sensitive colours.
+  test.each([1, 2, 3])('class %i: the share of ultraviolet is between a quarter and a half', (blueWool) => {
+    const share = 1 - jnfLuxHours(blueWool, 'rich') / jnfLuxHours(blueWool, 'removed');
+    expect(share).toBeGreaterThan(0.25);
+    expect(share).toBeLessThanOrEqual(0.5);
+  });
+
   test('goes on one step beyond either end', () => {
     expect(jnfLuxHours(0, 'removed')).toBeCloseTo(0.09e6, 0);
     expect(jnfLuxHours(9, 'rich')).toBeCloseTo(288e6, 0);

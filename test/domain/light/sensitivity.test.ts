@@ -1,5 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { budgetShare, LIGHT_LIMITS, policyShare, sensitivitiesOf, sensitivityOf } from '../../../web/domain/light/sensitivity.ts';
+import {
+  budgetShare,
+  LIGHT_LIMITS,
+  LIMITS_SOURCE,
+  policyShare,
+  SENSITIVITIES,
+  sensitivitiesOf,
+  sensitivityOf,
+} from '../../../web/domain/light/sensitivity.ts';
+import { sensitivityWords } from '../../../web/notebook/words/light-words.ts';
 
 describe('sensitivityOf', () => {
   test.each([
@@ -17,6 +26,17 @@ describe('sensitivityOf', () => {
     expect(sensitivityOf({ from: 3, to: 6 })).toBe('high');
     expect(sensitivitiesOf({ from: 3, to: 6 })).toEqual(['high', 'medium']);
   });
+});
+
+// "R1" to "R4" and "R0" to "R3" are both in use, and run both ways: no class is told by number.
+test('classes are told by name', () => {
+  expect(Object.keys(sensitivityWords)).toEqual([...SENSITIVITIES]);
+  expect(Object.values(sensitivityWords).join(' ')).not.toMatch(/\bR\s?\d|\d/);
+});
+
+// The technical specification was superseded; figures of the standard after it were not seen.
+test('limits are cited by their own names', () => {
+  expect(LIMITS_SOURCE).toBe('CIE 157:2004; CEN/TS 16163:2014 (superseded by EN 16163)');
 });
 
 describe('budgetShare', () => {

@@ -1,4 +1,7 @@
+import Color from 'colorjs.io';
 import { describe, expect, test } from 'vitest';
+import { editDisplay } from '../../../web/notebook/edit-display.ts';
+import { shownColours } from '../../../web/notebook/shown-colours.ts';
 import { dueListView } from '../../../web/notebook/views/due-list-view.ts';
 import { lightPlanView } from '../../../web/notebook/views/light-plan-view.ts';
 import { blueWoolText, luxHoursText, shareText, yearSpanText, yearsText } from '../../../web/notebook/words/light-words.ts';
@@ -82,12 +85,76 @@ describe('lightPlanView', () => {
   });
 
   test('what was measured again stands beside it', () => {
-    expect(colour('brazil-alum-silk').measured).toBe('Measured on 2025-07-01 after 2.2 Mlx·h: grey-scale change 1-2 (5 is none).');
+    const master = shownColours(notebook, BOARD)?.colours.find(({ what }) => what === 'brazil-alum-silk')?.sample?.colour.lab10;
+    // The reading in the note against the master sample, by another library.
+    const apart = new Color('lab-d65', [master?.[0] ?? 0, master?.[1] ?? 0, master?.[2] ?? 0]).deltaE(new Color('lab-d65', [54.8, 43.7, 5.7]), '2000');
+    expect(colour('brazil-alum-silk').measured).toBe(
+      `Measured on 2025-07-01 after 2.2 Mlx·h: grey-scale change 1-2 (5 is none), ΔE00 ${apart.toFixed(1)}.`,
+    );
   });
 
   test('caveats stand with every plan', () => {
     expect(plan().caveats.length).toBeGreaterThanOrEqual(6);
     expect(plan().limits).toContain('superseded by EN 16163');
+  });
+});
+
+describe('a cloth measured again on the board', () => {
+  const CHECKS = 'exposures/checks-wq23-003-1.md';
+  /** The madder's plan after a reading on 2026-04-20, that much lighter than its master sample and else the same. */
+  const afterReading = async (lighter: number) => {
+    const own = await demoNotebook();
+    const master = shownColours(own, BOARD)?.colours.find(({ what }) => what === 'madder-alum-wool')?.sample?.colour.lab10;
+    if (!master) throw new Error('no master sample');
+    const lab = [master[0] + lighter, master[1], master[2]].join(', ');
+    const edited = editDisplay(own, BOARD, { is: 'measured', code: 'WQ23-003-1', day: '2026-04-20', lab });
+    if (edited?.is !== 'note') throw new Error(edited?.says);
+    own.put({ path: edited.note.path, bytes: new TextEncoder().encode(edited.note.text) });
+    const lit = lightPlanView(own, BOARD, {}, NOW)?.colours.find(({ what }) => what === 'madder-alum-wool');
+    return { own, lit, note: edited.note };
+  };
+
+  // By hand: 19 days × 260/365 × 385 lx·h = 5211 lx·h for a ΔE_F of 0.85, so as much again to 1.7: 13 open days, 18 of the year.
+  test('half a first fade in 19 days brings the day from 24 to 8 May, and says by which rule', async () => {
+    const { lit, own } = await afterReading(0.85);
+    expect(lit).toMatchObject({ rotateBy: '2026-05-08' });
+    expect(lit?.rotateBecause).toContain('sooner than its class says');
+    expect(lit?.corrected).toContain('Our choice');
+    // A change in lightness alone: grade 4-5 from 0.40 to under 1.25 (ISO 105-A05).
+    expect(lit?.measured).toMatch(/grey-scale change 4-5 \(5 is none\), ΔE00 0\.\d\.$/);
+    const due = dueListView(own, '2026-04-21T00:00:00Z').find(({ kind, says }) => kind === 'rotate' && says.includes('Madder red'));
+    expect(due).toMatchObject({ day: '2026-05-08', overdue: false, note: BOARD });
+  });
+
+  test('grade 4 is the first fade: it comes down now', async () => {
+    const { lit } = await afterReading(1.8);
+    expect(lit).toMatchObject({ rotateBy: '2026-04-20', rotateBecause: 'a first fade was seen on 2026-04-20' });
+  });
+
+  test('no change seen leaves the plan as it was', async () => {
+    expect((await afterReading(0.3)).lit).toMatchObject({ rotateBy: '2026-05-24', corrected: '' });
+  });
+
+  test('the first reading makes the note of its checks, the second is one line more in it', async () => {
+    const { own, note } = await afterReading(0.3);
+    expect(note).toMatchObject({ path: CHECKS });
+    expect(note.basedOn).toBeUndefined();
+    const again = editDisplay(own, BOARD, { is: 'measured', code: 'WQ23-003-1', day: '2026-05-01', lab: ' 41,  42 ; 23' });
+    if (again?.is !== 'note') throw new Error(again?.says);
+    expect(again.note).toMatchObject({ path: CHECKS, basedOn: note.text });
+    const come = again.note.text.split('\n').filter((line) => !note.text.split('\n').includes(line));
+    expect(come.join(' ')).toContain('2026-05-01');
+    for (const line of note.text.split('\n')) expect(again.note.text).toContain(line);
+  });
+
+  test.each([
+    ['soon', '41, 42, 23', 'Write for example: 2027-04-01'],
+    ['2026-05-01', 'red', 'Write three numbers'],
+    ['2026-05-01', '141, 42, 23', 'Write three numbers'],
+  ])('%s and %s: says what to write', async (day, lab, says) => {
+    const edited = editDisplay(await demoNotebook(), BOARD, { is: 'measured', code: 'WQ23-003-1', day, lab });
+    expect(edited).toMatchObject({ is: 'refused' });
+    expect(edited?.is === 'refused' ? edited.says : '').toContain(says);
   });
 });
 

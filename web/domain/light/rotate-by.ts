@@ -1,6 +1,7 @@
 import type { BlueWoolRange } from './blue-wool.ts';
 import { type LightPlan, luxHours } from './dose.ts';
-import { addDays, type IsoDay } from './iso-day.ts';
+import { dayOfDose } from './day-of-dose.ts';
+import type { IsoDay } from './iso-day.ts';
 import { jnfLuxHours } from './jnf.ts';
 import { LIGHT_LIMITS, sensitivityOf } from './sensitivity.ts';
 
@@ -23,16 +24,14 @@ export interface RotateBy {
  */
 export function rotateBy(classes: BlueWoolRange, plan: LightPlan, from: IsoDay, already = 0): RotateBy | undefined {
   const perOpenDay = luxHours(plan.lux, plan.hoursPerDay);
-  const openShare = Math.min(1, plan.daysPerYear / 365);
-  if (!(perOpenDay > 0) || !(openShare > 0)) return undefined;
-  const dayAfter = (budget: number) => addDays(from, Math.floor(budget / perOpenDay) / openShare);
+  if (!(perOpenDay > 0) || !(plan.daysPerYear > 0)) return undefined;
   const limit = LIGHT_LIMITS[sensitivityOf(classes)].luxHoursPerYear;
   const toFade = Math.max(0, jnfLuxHours(classes.from, plan.uv) - already);
   const yearRunsOut = limit !== undefined && perOpenDay * Math.min(365, plan.daysPerYear) > limit;
   if (yearRunsOut && limit <= toFade) {
-    const day = dayAfter(limit);
+    const day = dayOfDose(limit, plan, from);
     return day && { day, because: 'year-limit', luxHours: limit };
   }
-  const day = dayAfter(toFade);
+  const day = dayOfDose(toFade, plan, from);
   return day && { day, because: 'first-fade', luxHours: toFade };
 }

@@ -83,6 +83,10 @@ export const onShowStyles = css`
   input[type='number'] {
     inline-size: 6rem;
   }
+  button[type='submit'] {
+    min-block-size: var(--tg-touch);
+    padding-inline: var(--tg-space-4);
+  }
   .asked {
     display: flex;
     flex-wrap: wrap;

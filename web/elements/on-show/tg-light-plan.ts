@@ -10,7 +10,7 @@ import { onShowStyles } from './on-show.styles.ts';
 
 /**
  * @summary What light does to the colours of a display: years to a first fade, limits, days to take them down, turns of swap sets.
- * @event {DisplayEditEvent} tg-display-edit - The light tried out here is to be kept in the note.
+ * @event {DisplayEditEvent} tg-display-edit - The light tried out here, or a new reading of a cloth, is to be kept in a note.
  * @csspart colours - The table of colours.
  */
 @customElement('tg-light-plan')
@@ -99,7 +99,7 @@ export class TgLightPlan extends LitElement {
             </tr>
           </thead>
           <tbody>
-            ${view.colours.map((colour) => rowOf(colour))}
+            ${view.colours.map((colour) => rowOf(colour, this.#checkForm(colour)))}
           </tbody>
         </table>
       </div>
@@ -117,6 +117,34 @@ export class TgLightPlan extends LitElement {
       </p>
     `;
   }
+
+  /** Where a new reading of the cloth is typed; a cloth without a code could not be found again. */
+  #checkForm({ code }: LitColour) {
+    if (code === '') return nothing;
+    return html`<details class="screen">
+      <summary>measured again</summary>
+      <form class="asked" @submit=${(event: SubmitEvent) => this.#check(event, code)}>
+        <label>Day <input type="date" name="day" required .value=${this.now.slice(0, 10)} /></label>
+        <label
+          >L*, a*, b* of ${code}, D65/10° <input type="text" name="lab" required placeholder="44.8, 47.1, 10.2" autocomplete="off"
+        /></label>
+        <button type="submit">Keep the reading</button>
+      </form>
+    </details>`;
+  }
+
+  readonly #check = async (event: SubmitEvent, code: string) => {
+    event.preventDefault();
+    if (!(event.target instanceof HTMLFormElement)) return;
+    const form = event.target;
+    const typed = new FormData(form);
+    const [day, lab] = [typed.get('day'), typed.get('lab')];
+    if (typeof day !== 'string' || typeof lab !== 'string') return;
+    const request = new DisplayEditEvent({ is: 'measured', code, day, lab });
+    this.dispatchEvent(request);
+    this.said = (await request.answer) ?? 'Nothing here keeps notes, so this cannot be saved.';
+    if (this.said === '') form.reset();
+  };
 
   #set(change: TypedLight) {
     this.typed = { ...this.typed, ...change };
@@ -149,7 +177,7 @@ export class TgLightPlan extends LitElement {
 
 const valueOf = (event: Event): string => (event.target instanceof HTMLSelectElement ? event.target.value : '');
 
-const rowOf = (colour: LitColour) =>
+const rowOf = (colour: LitColour, check: unknown) =>
   html`<tr>
     <th scope="row">${colour.title}${colour.code === '' ? nothing : html`<br /><span class="quiet">${colour.code}</span>`}</th>
     <td>
@@ -167,7 +195,8 @@ const rowOf = (colour: LitColour) =>
         colour.years === ''
           ? 'unknown'
           : html`${colour.years}<br /><span class="quiet">${colour.spread} if grades are a class off. ${colour.outdoors.join(' ')}</span>`
-      }${colour.measured === '' ? nothing : html`<br /><span class="quiet">${colour.measured}</span>`}
+      }${colour.measured === '' ? nothing : html`<br /><span class="quiet">${colour.measured} ${colour.corrected}</span>`}
+      ${check}
     </td>
     <td>${colour.overBudget ? html`<strong>Too much.</strong> ` : nothing}${colour.budget}</td>
     <td>

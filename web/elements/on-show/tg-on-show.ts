@@ -79,11 +79,11 @@ export class TgOnShow extends LitElement {
       ${this.due?.length === 0 ? html`<p>Nothing within the next three months.</p>` : nothing}
       <ul part="due">
         ${this.due?.map(
-          ({ day, overdue, says, note }) =>
+          ({ day, overdue, says, note, kind }) =>
             html`<li>
               <p>
-                <strong>${day ?? 'Now'}${overdue && day !== undefined ? ', overdue' : ''}.</strong>
-                <a href=${`#/notebook/${encodeURIComponent(note)}`}>${says}</a>
+                <strong>${day === undefined ? 'Now' : dayInWords(day)}${overdue && day !== undefined ? ', overdue' : ''}.</strong>
+                <a href=${`#/${kind === 'review' ? 'notebook' : 'on-show'}/${encodeURIComponent(note)}`}>${says}</a>
               </p>
             </li>`,
         )}
@@ -91,6 +91,10 @@ export class TgOnShow extends LitElement {
     `;
   }
 }
+
+/** A day as its reader writes one. */
+const dayInWords = (day: string): string =>
+  new Date(`${day}T00:00:00Z`).toLocaleDateString(undefined, { dateStyle: 'medium', timeZone: 'UTC' });
 
 declare global {
   interface HTMLElementTagNameMap {

@@ -73,7 +73,7 @@ function dueOf(
     ...open.map(({ says }): DueItem => ({ kind: 'comment', overdue: false, says: `${title}: ${says}`, note: id })),
     ...(plan?.colours ?? []).flatMap((colour) => {
       const next = colour.turns.find(({ until }, at) => until >= today && at < colour.turns.length - 1);
-      if (next) {
+      if (next && colour.corrected === '') {
         const after = colour.turns[colour.turns.indexOf(next) + 1];
         return dated('swap', next.until, `${title}: swap ${colour.title}, ${next.code} down, ${after?.code ?? ''} up.`, id);
       }
@@ -86,7 +86,7 @@ function dueOf(
           const last = measuredAgain(notebook.base, code, sample?.colour.lab10);
           const since = last && last.day > hung ? last.day : hung;
           const due = addDays(since, YEAR_DAYS);
-          const was = last ? ` Last on ${last.day}: grade ${last.step}.` : '';
+          const was = last ? ` Last on ${last.day}: grade ${last.change.step}, ΔE00 ${last.deltaE00.toFixed(1)}.` : '';
           return due ? dated('measure', due, `${title}: measure ${code} against its master sample.${was}`, id) : [];
         })
       : []),

@@ -6,9 +6,12 @@ import type { LightCaveat } from '../../domain/light/caveats.ts';
 import { OUTDOOR_CAVEATS, outdoorDose, SILL_CAVEATS, sillLuxHours, SILLS } from '../../domain/light/daylight.ts';
 import { type LightPlan, yearlyLuxHours } from '../../domain/light/dose.ts';
 import { icalendar, type Reminder } from '../../domain/light/icalendar.ts';
+import { dayOfDose, doseInDays } from '../../domain/light/day-of-dose.ts';
 import { addDays, daysBetween, isoDay, type IsoDay } from '../../domain/light/iso-day.ts';
+import { jnfLuxHours } from '../../domain/light/jnf.ts';
 import { type LightClass, lightClassOf } from '../../domain/light/light-class.ts';
 import { rotateBy, type RotateBy } from '../../domain/light/rotate-by.ts';
+import { leftToFade } from '../../domain/light/seen-fade.ts';
 import { budgetShare, LIGHT_LIMITS, LIMITS_SOURCE, type Sensitivity, sensitivityOf } from '../../domain/light/sensitivity.ts';
 import { samplesForYear, swapTurns, type Turn } from '../../domain/light/swap-set.ts';
 import { fadesOfDose, yearsToFade } from '../../domain/light/years-to-fade.ts';
@@ -62,6 +65,8 @@ export interface LitColour {
   readonly grades: readonly string[];
   /** "Measured on 2026-07-01 after 2.2 Mlx·h: grade 3 against its first colour."; empty where it was not. */
   readonly measured: string;
+  /** What that changes in the plan, and by which rule; empty where it changes nothing. */
+  readonly corrected: string;
   /** A day outdoors: "a day in shade: up to half of a first fade". */
   readonly outdoors: readonly string[];
 }
@@ -100,7 +105,7 @@ export function lightPlanView(notebook: Notebook, id: string, typed: TypedLight,
   const window = typed.window ?? setting?.window ?? 'none';
   const plan = planOf(setting, typed, window);
   const from = isoDay(typed.from ?? '') ?? isoDay(setting?.from?.text ?? '') ?? isoDay(now.slice(0, 10)) ?? ('2000-01-01' as IsoDay);
-  const colours = shown.colours.map((one) => litColour(notebook.base, shown, one, plan, from));
+  const colours = shown.colours.map((one) => corrected(notebook.base, shown, one, plan, litColour(notebook.base, shown, one, plan, from)));
   const dated = colours.flatMap(({ rotateBy: day }) => (day === undefined ? [] : [day])).sort();
   const caveats: readonly LightCaveat[] = [
     'reciprocity',
@@ -178,6 +183,7 @@ function litColour(base: EvidenceBase, shown: Shown, one: ShownColour, plan: Lig
     code: sample?.sample.code ?? '',
     hex: swatch?.hex ?? '',
     measured: measuredSentence(base, one),
+    corrected: '',
     grades: found ? [...(classes ? [] : [classSentence(base, found)]), ...gradeSentences(base, found)] : [],
   };
   if (!classes || !sensitivity || !budget)
@@ -216,9 +222,44 @@ function litColour(base: EvidenceBase, shown: Shown, one: ShownColour, plan: Lig
   };
 }
 
+/**
+ * A colour's plan after its cloth was measured again on the board: see `leftToFade`. Only readings since it went up count, and
+ * only under light with the ultraviolet that made the fade.
+ */
+function corrected(base: EvidenceBase, shown: Shown, one: ShownColour, plan: LightPlan, lit: LitColour): LitColour {
+  const setting = shown.record.light;
+  const hung = isoDay(setting?.from?.text ?? '');
+  const last = measuredAgain(base, lit.code, one.sample?.colour.lab10);
+  const real = planOf(setting, {}, setting?.window ?? 'none');
+  if (!hung || !last || last.day <= hung || real.uv !== plan.uv) return lit;
+  const seen = { deltaEF: last.change.deltaEF, luxHours: doseInDays(daysHung(lit, hung, last.day), real) };
+  const classes = one.colour && lightClassOfShown(base, one.colour, one.sample).classes;
+  const left = leftToFade(seen, classes && jnfLuxHours(classes.from, plan.uv));
+  if (!left || left.because === 'as-published') return lit;
+  const day = left.because === 'shown' ? last.day : dayOfDose(left.luxHours, plan, last.day);
+  if (!day || (lit.rotateBy && lit.rotateBy <= day)) return lit;
+  const because =
+    left.because === 'shown'
+      ? `a first fade was seen on ${last.day}`
+      : `it fades sooner than its class says: by what was seen, a first fade after ${luxHoursText(left.luxHours)} more`;
+  return { ...lit, rotateBy: day, rotateBecause: because, corrected: SEEN_RULE };
+}
+
+const SEEN_RULE =
+  'Corrected by what was measured: a straight line from the first reading to grade 4. Our choice: it only ever brings the day nearer.';
+
+/** Days a sample has hung by a day: its turns of a swap set, or all of them. */
+function daysHung({ code, turns }: LitColour, hung: IsoDay, day: IsoDay): number {
+  const own = turns.filter((turn) => turn.code === code && turn.from < day);
+  if (turns.length === 0) return daysBetween(hung, day);
+  return own.reduce((sum, { from, until }) => sum + daysBetween(from, until < day ? until : day), 0);
+}
+
 function measuredSentence(base: EvidenceBase, { sample }: ShownColour): string {
   const last = measuredAgain(base, sample?.sample.code ?? '', sample?.colour.lab10);
-  return last ? `Measured on ${last.day}${last.dose === '' ? '' : ` after ${last.dose}`}: grey-scale change ${last.step} (5 is none).` : '';
+  return last
+    ? `Measured on ${last.day}${last.dose === '' ? '' : ` after ${last.dose}`}: grey-scale change ${last.change.step} (5 is none), ΔE00 ${last.deltaE00.toFixed(1)}.`
+    : '';
 }
 
 const fadeText = (fades: number): string =>
