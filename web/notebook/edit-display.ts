@@ -36,7 +36,7 @@ interface Desk {
   readonly source: string;
 }
 
-const ADDRESS_UNREADABLE = 'This is no web address. Write for example: https://museum.example/board/';
+const ADDRESS_UNREADABLE = 'This is no web address. Write it whole, with “https://” first, such as museum.example/board/ behind it.';
 const CAPTION_GONE = 'This caption is no longer in the note as it was. Look at the page again.';
 const REASON_MISSING = 'Give a reason: a comment is closed with one, whichever way it went.';
 

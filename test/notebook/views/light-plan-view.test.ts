@@ -87,7 +87,10 @@ describe('lightPlanView', () => {
   test('what was measured again stands beside it', () => {
     const master = shownColours(notebook, BOARD)?.colours.find(({ what }) => what === 'brazil-alum-silk')?.sample?.colour.lab10;
     // The reading in the note against the master sample, by another library.
-    const apart = new Color('lab-d65', [master?.[0] ?? 0, master?.[1] ?? 0, master?.[2] ?? 0]).deltaE(new Color('lab-d65', [54.8, 43.7, 5.7]), '2000');
+    const apart = new Color('lab-d65', [master?.[0] ?? 0, master?.[1] ?? 0, master?.[2] ?? 0]).deltaE(
+      new Color('lab-d65', [54.8, 43.7, 5.7]),
+      '2000',
+    );
     expect(colour('brazil-alum-silk').measured).toBe(
       `Measured on 2025-07-01 after 2.2 Mlx·h: grey-scale change 1-2 (5 is none), ΔE00 ${apart.toFixed(1)}.`,
     );
