@@ -1,6 +1,8 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
 import { BuiltSite, launchChromium } from '../helpers/built-site.ts';
+import { aFolder } from '../helpers/a-folder.ts';
+import { faultsInBothLooks } from '../helpers/both-looks.ts';
 import { makeZip } from '../helpers/make-zip.ts';
 
 let site: BuiltSite;
@@ -28,6 +30,15 @@ const STUB = () => {
     localStorage.removeItem('taken');
     return Promise.resolve('granted');
   };
+  // A file that a test holds is listed, and then waits to be read until it is let go.
+  const file = FileSystemFileHandle.prototype as unknown as { name: string; getFile: () => Promise<File> };
+  const getFile = file.getFile;
+  let asked = 0;
+  file.getFile = async function (this: typeof file) {
+    if (localStorage.getItem('held') === this.name) asked += 1;
+    while (asked > 1 && localStorage.getItem('held') === this.name) await new Promise((resolve) => setTimeout(resolve, 50));
+    return getFile.call(this);
+  };
   const values = handle['values'] as () => unknown;
   handle['values'] = function (this: unknown) {
     if (isTaken()) throw new DOMException('taken back', 'NotAllowedError');
@@ -35,8 +46,8 @@ const STUB = () => {
   };
 };
 
-async function fresh(stub: () => void = STUB): Promise<{ page: Page; complaints: string[] }> {
-  const context = await browser.newContext();
+async function fresh(stub: () => void = STUB, bypassCSP = false): Promise<{ page: Page; complaints: string[] }> {
+  const context = await browser.newContext({ bypassCSP });
   onTestFinished(() => context.close());
   await context.addInitScript(stub);
   const page = await context.newPage();
@@ -148,26 +159,57 @@ describe('a linked folder', () => {
     await page.getByRole('button', { name: 'Link a folder' }).waitFor();
   });
 
-  test('a second copy of a note that a sync program left is offered too', async () => {
-    const { page } = await fresh();
+  test('while a large folder is looked through, the page says how many of how many files', async () => {
+    const { page, complaints } = await fresh();
+    await page.goto(site.address);
+    await page.evaluate(async (text) => {
+      const notes = await (await navigator.storage.getDirectory()).getDirectoryHandle('notes', { create: true });
+      for (let at = 100; at < 350; at++) {
+        const writing = await (await notes.getFileHandle(`n${at}.md`, { create: true })).createWritable();
+        await writing.write(text);
+        await writing.close();
+      }
+    }, WELD);
+    await page.goto(`${site.address}#/notebook?share=1`);
+    await page.evaluate(() => localStorage.setItem('held', 'n249.md'));
+    await page.getByRole('button', { name: 'Link a folder' }).click();
+    await page.getByText('Looking through “notes”: 100 of 250 files.').waitFor({ timeout: 30_000 });
+    await page.evaluate(() => localStorage.removeItem('held'));
+    await page.getByText('Linked with “notes”: what you save').waitFor({ timeout: 30_000 });
+    await page.getByText('250 changes came in from the folder').waitFor();
+    expect(complaints).toEqual([]);
+  });
+
+  test('a second copy of a note that a sync program left is offered too, on pages that axe finds nothing on', async () => {
+    const { page } = await fresh(STUB, true);
     await page.goto(site.address);
     await writeThere(page, 'weld.md', WELD);
     await writeThere(page, 'weld (conflicted copy 2024-05-01).md', WELD.replace('spring', 'autumn'));
     await link(page);
     await page.getByText('A second copy of this note lies beside it').waitFor();
+    expect(await faultsInBothLooks(page)).toEqual([]);
     await page.getByRole('radio', { name: 'Take that' }).check();
     await page.getByRole('button', { name: 'Keep the note like this' }).click();
     await expect.poll(() => there(page, 'weld.md'), { timeout: 10_000 }).toContain('autumn');
     await expect.poll(() => there(page, 'weld (conflicted copy 2024-05-01).md'), { timeout: 10_000 }).toBeUndefined();
   });
 
-  test('where the browser has no picker the page says which way there is', async () => {
-    const { page } = await fresh(() => {
+  test('where the browser has no picker the page says which way there is: a folder is read in as files are uploaded', async () => {
+    const { page, complaints } = await fresh(() => {
       delete (globalThis as { showDirectoryPicker?: unknown }).showDirectoryPicker;
     });
     await page.goto(`${site.address}#/notebook?share=1`);
     await page.getByText('This browser cannot keep a folder linked.').waitFor();
     await page.getByRole('link', { name: /Read a folder in, and export the notebook as a zip/ }).click();
     await page.getByLabel('A zip').waitFor();
+    const folder = await aFolder({ 'dyestuffs/weld.md': WELD, 'dyestuffs/woad.md': WELD.replaceAll('Weld', 'Woad'), '.git/config': 'x' });
+    onTestFinished(folder.remove);
+    await page.getByLabel('A folder').setInputFiles(folder.path);
+    await page.getByRole('region', { name: 'Report' }).waitFor();
+    await page.getByText('Your notebook in this browser: 2 notes').waitFor();
+    await page.goto(`${site.address}#/notebook/woad`);
+    await page.getByRole('heading', { level: 1, name: 'Woad' }).waitFor();
+    await page.getByText('Sown in spring.').waitFor();
+    expect(complaints).toEqual([]);
   });
 });

@@ -5,6 +5,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
 import { readRemarks } from '../../web/notebook/remarks.ts';
 import { BuiltSite, launchChromium } from '../helpers/built-site.ts';
+import { faultsInBothLooks } from '../helpers/both-looks.ts';
 import { makeZip } from '../helpers/make-zip.ts';
 
 let site: BuiltSite;
@@ -24,8 +25,8 @@ afterAll(async () => {
 const WELD = '---\nkind: dyestuff\ntitle: Weld\nmatter: plant\n---\nYellow.\n';
 const ZIP = makeZip([{ path: 'n/weld.md', bytes: new TextEncoder().encode(WELD) }]);
 
-async function freshPage(): Promise<Page> {
-  const context = await browser.newContext();
+async function freshPage(bypassCSP = false): Promise<Page> {
+  const context = await browser.newContext({ bypassCSP });
   onTestFinished(() => context.close());
   context.setDefaultTimeout(8000);
   return context.newPage();
@@ -147,6 +148,23 @@ describe('a review', () => {
     expect(await remark.innerText()).toMatch(/A reviewer, .*, line 3/);
     await remark.getByRole('button', { name: 'Done with it' }).click();
     await expect.poll(() => remark.innerText()).toMatch(/line 3 · done/);
+  });
+
+  test('its pages are clean to axe on a desk and a phone: a note with a remark, the ways in and out of remarks', async () => {
+    const page = await freshPage(true);
+    await page.goto(`${site.address}?review#/notebook`);
+    await readIn(page);
+    expect(await faultsInBothLooks(page)).toEqual([]);
+    await page.goto(`${site.address}?review#/notebook/weld`);
+    await page.getByText('Make a remark').click();
+    await page.getByLabel('Remark', { exact: true }).fill('Which edition?');
+    await page.getByLabel('Your name').fill('A reviewer');
+    await page.getByRole('button', { name: 'Keep the remark' }).click();
+    await page.getByText('Which edition?').waitFor();
+    expect(await faultsInBothLooks(page)).toEqual([]);
+    await page.goto(`${site.address}#/notebook?share=1`);
+    await page.getByLabel('A file of remarks').waitFor();
+    expect(await faultsInBothLooks(page)).toEqual([]);
   });
 
   test('a file that is none of remarks is refused', async () => {

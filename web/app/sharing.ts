@@ -71,11 +71,14 @@ export class Sharing {
     // What its reader has not allowed yet is not tried: they know, and were asked.
     if (this.#link?.is === 'waiting' && (await sync.folder.access()) !== 'granted') return;
     const before = this.#link;
-    if (isThorough) this.#show({ ...(before ?? { name: sync.folder.name }), is: 'looking' });
+    const looking: LinkState = { ...(before ?? { name: sync.folder.name }), is: 'looking' };
+    if (isThorough) this.#show(looking);
     const round = await this.#around.alone(async () => {
       // Another tab may have looked since.
       await this.#seen.load();
-      return sync.round(isThorough);
+      return sync.round(isThorough, (progress) => {
+        if (isThorough && sync === this.#sync) this.#show({ ...looking, progress });
+      });
     }, isThorough);
     if (sync !== this.#sync || !round) return;
     this.#folderMeetings = round.failure ? this.#folderMeetings : round.meetings;

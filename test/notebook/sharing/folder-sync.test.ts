@@ -98,6 +98,14 @@ describe('FolderSync', () => {
     expect(await pair.sync.round(true)).toEqual({ takenIn: [], writtenOut: [], merged: [], meetings: [], passedOver: [] });
   });
 
+  test('a look through a large folder says how far it is, a hundred files at a time', async () => {
+    const many = Object.fromEntries(Array.from({ length: 250 }, (_, at) => [`n${at}.md`, NOTE]));
+    const pair = await linked(many);
+    const told: { readonly done: number; readonly of: number }[] = [];
+    await pair.sync.round(true, (progress) => told.push(progress));
+    expect(told).toEqual([0, 100, 200, 250].map((done) => ({ done, of: 250 })));
+  });
+
   test('the demonstration gives way to a folder with notes, and goes out into an empty one', async () => {
     const [full, empty] = [await linked({ 'a.md': NOTE }), await linked({})];
     for (const pair of [full, empty]) {

@@ -26,11 +26,17 @@ export interface SyncRound {
   readonly failure?: FolderFailure | StoreFailure | 'emptied';
 }
 
+/** How far a look has come: files looked at, of all there are on both sides. */
+export interface SyncProgress {
+  readonly done: number;
+  readonly of: number;
+}
+
 export type RoundFailure = NonNullable<SyncRound['failure']>;
 
 /** As an import has it. */
 const LARGEST_BYTES = 64 * 1024 * 1024;
-/** Files taken in together. */
+/** Files taken in together, and between two words of how far it is. */
 const BATCH_FILES = 100;
 
 type Trouble = { readonly ok: false; readonly error: RoundFailure };
@@ -60,9 +66,10 @@ export class FolderSync {
    * Looks at both sides once and makes them alike.
    *
    * @param isThorough reads every file, also those whose size and date say nothing changed.
+   * @param onProgress told before the first file, after every batch of them, and at the end.
    */
-  round(isThorough = false): Promise<SyncRound> {
-    return this.#alone(() => this.#round(isThorough));
+  round(isThorough = false, onProgress?: (progress: SyncProgress) => void): Promise<SyncRound> {
+    return this.#alone(() => this.#round(isThorough, onProgress));
   }
 
   /** Writes what a reader decided to both sides; the two versions that met stay among the earlier ones. */
@@ -76,14 +83,14 @@ export class FolderSync {
     return next;
   }
 
-  async #round(isThorough: boolean): Promise<SyncRound> {
+  async #round(isThorough: boolean, onProgress?: (progress: SyncProgress) => void): Promise<SyncRound> {
     const round = new Round();
-    const trouble = await this.#look(round, isThorough);
+    const trouble = await this.#look(round, isThorough, onProgress);
     await this.#seen.keep();
     return round.report(trouble?.error);
   }
 
-  async #look(round: Round, isThorough: boolean): Promise<Trouble | undefined> {
+  async #look(round: Round, isThorough: boolean, onProgress?: (progress: SyncProgress) => void): Promise<Trouble | undefined> {
     const listed = await this.folder.list();
     if (!listed.ok) return listed;
     if (listed.value.length === 0 && this.#seen.paths.length > 0) return failed('emptied');
@@ -95,7 +102,9 @@ export class FolderSync {
     if (!stamps.ok) return stamps;
     const there = new Map(listed.value.map((stamp) => [stamp.path, stamp]));
     const here = new Map(stamps.value.map((stamp) => [stamp.path, stamp]));
-    for (const path of [...new Set([...there.keys(), ...here.keys(), ...this.#seen.paths])].toSorted()) {
+    const paths = [...new Set([...there.keys(), ...here.keys(), ...this.#seen.paths])].toSorted();
+    for (const [done, path] of paths.entries()) {
+      if (done % BATCH_FILES === 0) onProgress?.({ done, of: paths.length });
       const trouble = await this.#lookAt(path, here.get(path), there.get(path), round, isThorough);
       if (trouble) return trouble;
       if (round.incoming.length >= BATCH_FILES) {
@@ -103,7 +112,9 @@ export class FolderSync {
         if (stopped) return stopped;
       }
     }
-    return this.#takeIn(round);
+    const stopped = await this.#takeIn(round);
+    if (!stopped) onProgress?.({ done: paths.length, of: paths.length });
+    return stopped;
   }
 
   async #lookAt(

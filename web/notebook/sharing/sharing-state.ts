@@ -1,5 +1,5 @@
 import type { Instant } from '../../domain/ports.ts';
-import type { RoundFailure, SyncRound } from './folder-sync.ts';
+import type { RoundFailure, SyncProgress, SyncRound } from './folder-sync.ts';
 import type { Meeting } from './meeting.ts';
 
 /** How the notebook stands with its folder. */
@@ -9,6 +9,8 @@ export interface LinkState {
   /** `waiting`: its reader has to allow it again. */
   readonly is: 'looking' | 'alike' | 'waiting' | 'stopped';
   readonly why?: RoundFailure;
+  /** How far the look has come, while it is `looking`. */
+  readonly progress?: SyncProgress;
   /** When both were last found alike. */
   readonly lookedAt?: Instant;
   /** What the last look that did anything did. */

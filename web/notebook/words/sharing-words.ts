@@ -31,7 +31,9 @@ export function roundWords({ takenIn, writtenOut, merged, passedOver }: SyncRoun
 }
 
 /** How the notebook stands with its folder. */
-export function linkWords({ name, is, why }: LinkState): string {
+export function linkWords({ name, is, why, progress }: LinkState): string {
+  if (is === 'looking' && progress)
+    return `Looking through “${name}”: ${progress.done.toLocaleString()} of ${counted(progress.of, 'file')}.`;
   if (is === 'looking') return `Looking through “${name}”.`;
   if (is === 'alike') return `Linked with “${name}”: what you save is written there, and what changes there comes in.`;
   if (is === 'waiting') return `Linked with “${name}”, but not allowed in yet: browsers ask again after a while.`;
