@@ -67,6 +67,14 @@ describe('saveNote', () => {
     await deleteNote(keeper, PATH, RED);
     expect(await saveNote(keeper, { path: PATH, text: 'x', basedOn: RED })).toEqual({ is: 'conflict' });
   });
+
+  test('where the store has ended that is said, not that the note is gone', async () => {
+    const { keeper } = await aKeptNotebook(files);
+    keeper.store.close();
+    const failed = { is: 'failed', why: 'closed' };
+    expect(await saveNote(keeper, { path: PATH, text: 'x', basedOn: RED })).toEqual(failed);
+    expect(await deleteNote(keeper, PATH, RED)).toEqual(failed);
+  });
 });
 
 describe('saveNotes', () => {

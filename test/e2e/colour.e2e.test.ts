@@ -80,6 +80,18 @@ describe('looking on the built page', () => {
     await page.context().close();
   });
 
+  test('an answer names an over-dye that could be tried in both orders, and never judges it above plausible', async () => {
+    const page = await site.open('#/ask?colour=38%2C12%2C16&tolerance=9&region=england&when=1660s&fibre=wool');
+    await page
+      .getByText(/^Dye .+, then .+ over it; or .+ first, then .+ over it\./)
+      .first()
+      .waitFor();
+    const rows = page.getByRole('listitem').filter({ hasText: 'then' }).filter({ hasText: 'predicted, either bath first' });
+    expect(await rows.count()).toBeGreaterThan(0);
+    for (const row of await rows.allInnerTexts()) expect(row).toMatch(/Plausible|Disputed|Unsupported/);
+    await page.context().close();
+  });
+
   test.each([
     ['light', 1280],
     ['dark', 390],

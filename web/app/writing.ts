@@ -47,7 +47,8 @@ export async function saveNote(
   }
   if (basedOn !== undefined) {
     const now = stored && decodeNote(stored.bytes).value.text;
-    if (now !== basedOn) return now === undefined ? { is: 'conflict' } : { is: 'conflict', stored: now };
+    if (now === undefined) return (await failureOf(keeper, path)) ?? { is: 'conflict' };
+    if (now !== basedOn) return { is: 'conflict', stored: now };
   }
   const version = stored?.version === undefined ? {} : { basedOn: stored.version };
   const result = await keeper.write([{ path, bytes: encoder.encode(text), ...version }, ...wanted]);
@@ -76,7 +77,7 @@ export async function saveNotes(
 export async function deleteNote(keeper: NoteKeeper, path: string, basedOn: string): Promise<SaveOutcome> {
   const shown = await keeper.read(path);
   const now = shown && decodeNote(shown.bytes).value.text;
-  if (now === undefined) return { is: 'saved' };
+  if (now === undefined) return (await failureOf(keeper, path)) ?? { is: 'saved' };
   if (now !== basedOn) return { is: 'conflict', stored: now };
   const version = shown?.version ?? (await versionOnceKept(keeper, path));
   if (typeof version !== 'number') return version;
@@ -88,6 +89,12 @@ async function versionOnceKept(keeper: NoteKeeper, path: string): Promise<number
   const kept = await keeper.write([]);
   if (!kept.ok) return outcomeOf(kept, path, false);
   return (await keeper.read(path))?.version ?? { is: 'saved' };
+}
+
+/** Why nothing can be read of a note: a store that ended gives nothing, and then the note need not be gone. */
+async function failureOf(keeper: NoteKeeper, path: string): Promise<SaveOutcome | undefined> {
+  const asked = await keeper.write([]);
+  return asked.ok ? undefined : outcomeOf(asked, path, false);
 }
 
 function outcomeOf(result: Awaited<ReturnType<Keeper['write']>>, path: string, isNew: boolean): SaveOutcome {

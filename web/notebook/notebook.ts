@@ -99,6 +99,11 @@ export class Notebook {
     return this.#others.get(path);
   }
 
+  /** Whether there is such a file that is no note, here or only named because its bytes stay where they are kept. */
+  hasFile(path: string): boolean {
+    return this.#others.has(path) || this.#elsewhere.has(path);
+  }
+
   size(): { readonly notes: number; readonly others: number } {
     return { notes: [...this.base.notes()].length, others: this.#others.size + this.#elsewhere.size };
   }

@@ -30,6 +30,14 @@ describe('asFoundView', () => {
     }
   });
 
+  test('a piece that an ordinary screen cannot show has its colour for a wide one', () => {
+    const bright = asFoundView(notebook, { ...asked, colour: '60,25,60' });
+    const pieces = (bright?.hypotheses ?? []).flatMap(({ strips }) => strips.flatMap((strip) => strip.pieces));
+    expect(new Set(pieces.map(({ inScreenGamut }) => inScreenGamut)).size).toBe(2);
+    for (const { inScreenGamut, wide } of pieces) expect(wide !== undefined, wide).toBe(!inScreenGamut);
+    for (const { wide } of pieces) if (wide !== undefined) expect(wide).toMatch(/^color\(display-p3 /);
+  });
+
   test('what the place and date rule out is left out, and said', () => {
     expect(view?.leftOut.join()).toContain('Logwood');
     const recipes = (view?.hypotheses ?? []).flatMap((one) => one.recipes);

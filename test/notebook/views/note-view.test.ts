@@ -92,6 +92,14 @@ describe('a sample with its photo, a thread with its colour now', () => {
     expect(clothsOf('two')).toMatchObject([{ photo: 'photos/two-1.jpg' }]);
   });
 
+  test('a photo among the words is a picture although its bytes stay in the store', () => {
+    const notebook = aNotebook({ 'reading/seen.md': `${aNote('kind: plain\ntitle: Seen')}![A hood](../photos/hood.png)\n` });
+    const picture = () => noteView(notebook, 'seen')?.body.flatMap((block) => (block.is === 'paragraph' ? block.words : []));
+    expect(picture()).toMatchObject([{ is: 'picture-lost' }]);
+    notebook.mention('photos/hood.png');
+    expect(picture()).toEqual([{ is: 'picture', path: 'photos/hood.png', words: 'A hood' }]);
+  });
+
   test('what a thread may have been is asked with its place, date and fibre; words alone ask nothing', () => {
     const [warp, ...others] = clothsOf('twill');
     expect(others).toEqual([]);

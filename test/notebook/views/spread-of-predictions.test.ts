@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { noteId } from '../../../web/domain/note/note.ts';
 import { answerView } from '../../../web/notebook/views/answer-view.ts';
 import { paletteView } from '../../../web/notebook/views/palette-view.ts';
 import { demoNotebook } from '../../helpers/demo-notebook.ts';
@@ -13,6 +14,17 @@ describe('likely spread', () => {
     expect(answer?.predicted.length).toBeGreaterThan(0);
     expect(answer?.predicted.every(({ spread }) => spread?.startsWith('likely spread ΔE00 '))).toBe(true);
     expect(answer?.cloths.every(({ spread }) => spread === undefined)).toBe(true);
+  });
+
+  test('the over-dyes of an answer name both orders, and stand no higher than plausible', () => {
+    const result = answerView(notebook, { ...asked, colour: '38,12,16', tolerance: '9' });
+    const predicted = 'answer' in result ? result.answer.predicted : [];
+    for (const { id, orders, verdict } of predicted) {
+      const recipes = (id.split('|')[0] ?? '').split(' + ').map((recipe) => notebook.base.note(noteId(recipe))?.title.toLowerCase() ?? '?');
+      const [first, second] = [...(/^Dye (.+), then (.+) over it; or \2 first, then \1 over it\./.exec(orders ?? '') ?? [])].slice(1);
+      expect([first?.toLowerCase(), second?.toLowerCase()], orders).toEqual(recipes);
+      expect(['attested', 'attested-as-cloth', 'feasible']).not.toContain(verdict);
+    }
   });
 
   test('stands over what could be tried, where that was asked for', () => {

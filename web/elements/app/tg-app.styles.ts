@@ -90,11 +90,26 @@ export const styles = css`
     outline: var(--tg-focus-width) solid var(--tg-focus);
     outline-offset: var(--tg-focus-gap);
   }
-  .more-ways {
+  .in-and-out {
     display: grid;
-    gap: var(--tg-space-2);
-    margin: 0 0 var(--tg-space-6);
-    padding: 0;
+    grid-template-columns: minmax(0, 1fr);
+    gap: var(--tg-space-7);
+  }
+  .in-and-out h2 {
+    margin: 0 0 var(--tg-space-3);
+    font: 600 var(--tg-type-2) / 1.2 var(--tg-font-reading);
+  }
+  .in-and-out p {
+    max-inline-size: var(--tg-measure);
+    margin: 0 0 var(--tg-space-4);
+  }
+  .more-ways {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0 var(--tg-space-5);
+    margin: 0;
+    padding: var(--tg-space-3) 0 0;
+    border-block-start: var(--tg-line-1) solid var(--tg-hairline);
     list-style: none;
     font-family: var(--tg-font-label);
   }
@@ -103,11 +118,20 @@ export const styles = css`
     align-items: center;
     min-block-size: var(--tg-touch);
   }
-  tg-read-in {
-    margin-block: var(--tg-space-6) var(--tg-space-4);
+  @media (min-width: 60rem) {
+    .in-and-out {
+      grid-template: auto auto 1fr / repeat(2, minmax(0, 1fr));
+    }
+    .more-ways {
+      grid-column: 1 / -1;
+    }
+    .in-and-out tg-begin {
+      grid-row: span 2;
+    }
   }
   @media print {
-    .more-ways {
+    .more-ways,
+    .out {
       display: none;
     }
     :host {

@@ -253,7 +253,7 @@ export class TgApp extends LitElement {
           .version=${this.version}
           ?read-only=${this.reviewing}
         >
-          <div slot="ways-in">
+          <div slot="ways-in" class="in-and-out">
             <ul class="more-ways">
               ${this.reviewing ? nothing : html`<li><a href="#/notebook?share=1">Link a folder, share the notebook</a></li>`}
               <li><a href="#/notebook/data">Data in and out: CSV, GeoJSON, JSON-LD</a></li>
@@ -262,9 +262,17 @@ export class TgApp extends LitElement {
             <tg-read-in></tg-read-in>
             ${
               this.reviewing
-                ? html`<h2>Your remarks</h2>
-                    <tg-take-out path="remarks.json"></tg-take-out>`
-                : html`<tg-take-out></tg-take-out>`
+                ? html`<section>
+                    <h2>Your remarks</h2>
+                    <tg-take-out path="remarks.json"></tg-take-out>
+                  </section>`
+                : html`<section class="out">
+                    <h2>Take a copy out</h2>
+                    <p>
+                      Every note, photo and spectrum in one zip, each as it stands. It can be read in again, here or in another browser.
+                    </p>
+                    <tg-take-out></tg-take-out>
+                  </section>`
             }
           </div>
         </tg-notebook>`;

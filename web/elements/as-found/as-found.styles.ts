@@ -44,6 +44,13 @@ export const asFoundStyles = css`
     forced-color-adjust: none;
     print-color-adjust: exact;
   }
+  @media (color-gamut: p3) {
+    @supports (color: color(display-p3 1 1 1)) {
+      .piece {
+        background: var(--_wide);
+      }
+    }
+  }
   .strip a {
     display: block;
     color: inherit;

@@ -94,9 +94,9 @@ export class TgAsFound extends LitElement {
     );
   }
 
-  #piece({ hex, inScreenGamut, loss, verdictWord, by, address }: PossibleOriginalView) {
+  #piece({ hex, wide, inScreenGamut, loss, verdictWord, by, address }: PossibleOriginalView) {
     return html`<li>
-      <span class="piece" style=${`--_patch:${hex}`} aria-hidden="true"></span>
+      <span class="piece" style=${`--_patch:${hex};--_wide:${wide ?? hex}`} aria-hidden="true"></span>
       <a href=${address}>${loss}<strong>${verdictWord}</strong></a>
       <span class="small">${by}${inScreenGamut ? '' : ' · the screen shows it duller'}</span>
     </li>`;

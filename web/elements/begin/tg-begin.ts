@@ -35,6 +35,7 @@ export class TgBegin extends LitElement {
         font: 600 var(--tg-type-2) / 1.2 var(--tg-font-reading);
       }
       p {
+        max-inline-size: var(--tg-measure);
         margin: 0 0 var(--tg-space-3);
       }
       ul {
@@ -52,6 +53,9 @@ export class TgBegin extends LitElement {
         color: var(--tg-ink-quiet);
         font: var(--tg-type-small) / 1.5 var(--tg-font-label);
       }
+      p a {
+        color: inherit;
+      }
       button,
       a.first,
       label {
@@ -68,9 +72,15 @@ export class TgBegin extends LitElement {
         background: none;
         cursor: pointer;
       }
-      label {
+      li label {
         gap: var(--tg-space-2);
+        margin-inline-start: var(--tg-space-3);
         font-weight: 400;
+      }
+      @media (max-width: 30rem) {
+        li label {
+          margin-inline-start: 0;
+        }
       }
       @media print {
         :host {
@@ -128,7 +138,9 @@ export class TgBegin extends LitElement {
                 <p>The demonstration goes from this page; you can bring it back as long as the notebook is empty.</p>
               </li>`
         }
-        <li><p>Or read in a folder or a zip, below.</p></li>
+        <li>
+          <p>Or read in a folder or a zip, ${this.state === 'empty' ? html`in the <a href="#/notebook">notebook</a>` : 'on this page'}.</p>
+        </li>
       </ul>
       <p role="status">${this.isBusy ? 'Laying it out.' : this.said}</p>`;
   }

@@ -61,8 +61,7 @@ export const lookingStyles = css`
   }
   @media (color-gamut: p3) {
     @supports (color: color(display-p3 1 1 1)) {
-      [part='joined'] > span,
-      .lit {
+      [part='joined'] > span {
         background: var(--_wide, var(--_patch));
       }
     }
@@ -126,6 +125,13 @@ export const lookingStyles = css`
     background: var(--_patch);
     forced-color-adjust: none;
     print-color-adjust: exact;
+  }
+  @media (color-gamut: p3) {
+    @supports (color: color(display-p3 1 1 1)) {
+      .lit {
+        background: var(--_wide, var(--_patch));
+      }
+    }
   }
   .range figcaption {
     font-size: var(--tg-type-small);

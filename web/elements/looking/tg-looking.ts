@@ -201,9 +201,9 @@ export class TgLooking extends LitElement {
   }
 
   #after({ says, range }: NonNullable<LookedCloth['after']>) {
-    const figure = (words: string, { hex, grade }: LitColour) =>
+    const figure = (words: string, { hex, wide, grade }: LitColour) =>
       html`<figure>
-        <span class="lit" style=${`--_patch:${hex}`}></span>
+        <span class="lit" style=${`--_patch:${hex};--_wide:${wide ?? hex}`}></span>
         <figcaption>${words}: ${grade}</figcaption>
       </figure>`;
     return html`${range ? html`<div class="range">${figure('least faded', range.best)}${figure('most faded', range.worst)}</div>` : nothing}

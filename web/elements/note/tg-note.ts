@@ -8,6 +8,7 @@ import { baseStyles } from '../shared/base.styles.ts';
 import { LatestTask } from '../shared/latest-task.ts';
 import { typeset } from '../shared/typeset.ts';
 import '../swatch/tg-swatch.ts';
+import '../take-out/tg-take-out.ts';
 import { AttachmentAddresses } from './attachment-addresses.ts';
 import { bodyTemplate, lineTemplate, noteAddress } from './note-body.ts';
 import { styles } from './tg-note.styles.ts';
@@ -92,7 +93,7 @@ export class TgNote extends LitElement {
     </header>`;
   }
 
-  #ways({ id, kind, readOnly, laboratory }: NoteView) {
+  #ways({ id, kind, file, readOnly, laboratory }: NoteView) {
     const here = noteAddress(id);
     return html`<ul class="steps">
       ${
@@ -106,6 +107,7 @@ export class TgNote extends LitElement {
       ${kind === 'dyestuff' ? html`<li><a href=${`#/dyestuffs/${encodeURIComponent(id)}`}>Everything on this dyestuff</a></li>` : nothing}
       ${laboratory.map(({ words, address }) => html`<li><a href=${address}>${words}</a></li>`)}
       ${kind === 'trial' ? html`<li><a href=${`#/trials/${encodeURIComponent(id)}`}>This pot beside others, its lots and tests</a></li>` : nothing}
+      <li><tg-take-out plain .path=${file}></tg-take-out></li>
       ${readOnly ? html`<li class="small">This file is not UTF-8 and cannot be changed here.</li>` : nothing}
     </ul>`;
   }

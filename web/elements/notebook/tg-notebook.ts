@@ -40,6 +40,9 @@ export class TgNotebook extends LitElement {
         margin: 0;
         font: 600 var(--tg-type-4) / 1.15 var(--tg-font-reading);
       }
+      h1:focus {
+        outline: none;
+      }
       .ways {
         display: flex;
         flex-wrap: wrap;
@@ -171,7 +174,7 @@ export class TgNotebook extends LitElement {
       case 'choose':
         return html`<tg-new-note></tg-new-note>`;
       case 'drawer':
-        return html`<h1>Notebook</h1>
+        return html`<h1 tabindex="-1">Notebook</h1>
           <p class="ways">
             <a href="#/notebook?find=">Find notes</a>${
               this.readOnly
@@ -212,7 +215,7 @@ export class TgNotebook extends LitElement {
     return html`<div class="undo" part="undo" role="status">
       <span>${this.undoFault === '' ? `“${title}” is deleted.` : this.undoFault}</span>
       <button type="button" id="undo" @click=${this.#putBack}>Undo</button>
-      <button type="button" @click=${() => (this.gone = undefined)}>Let it go</button>
+      <button type="button" @click=${this.#letGo}>Let it go</button>
     </div>`;
   }
 
@@ -229,13 +232,19 @@ export class TgNotebook extends LitElement {
     globalThis.location.hash = `${noteAddress(id)}?write=${this.settings['write'] ?? 'form'}`;
   }
 
+  /** The bar goes, and the focus it had goes to the page's heading. */
+  readonly #letGo = () => {
+    this.gone = undefined;
+    this.renderRoot.querySelector<HTMLElement>('h1')?.focus();
+  };
+
   readonly #putBack = async () => {
     const { gone } = this;
     if (!gone) return;
     const request = new NoteSaveRequestEvent({ path: gone.path, text: gone.text });
     this.dispatchEvent(request);
     const outcome = await request.answer;
-    if (outcome?.is === 'saved') this.gone = undefined;
+    if (outcome?.is === 'saved') this.#letGo();
     else this.undoFault = outcome?.is === 'failed' ? storeFailureWords[outcome.why] : `There is another note at ${gone.path} now.`;
   };
 }

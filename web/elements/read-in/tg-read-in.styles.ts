@@ -13,27 +13,27 @@ export const styles = css`
     margin-block: var(--tg-space-5) var(--tg-space-2);
     font: 700 var(--tg-type-base) / 1.4 var(--tg-font-label);
   }
+  p {
+    margin: 0 0 var(--tg-space-4);
+  }
   .ways {
-    display: flex;
-    flex-wrap: wrap;
-    gap: var(--tg-space-3) var(--tg-space-5);
+    display: grid;
+    gap: var(--tg-space-4);
+    justify-items: start;
     margin-block: var(--tg-space-4);
     font-family: var(--tg-font-label);
   }
-  label {
-    display: inline-flex;
-    flex-wrap: wrap;
-    gap: var(--tg-space-2);
-    align-items: center;
-    min-block-size: var(--tg-touch);
+  .ways label {
+    display: grid;
+    gap: var(--tg-space-1);
     /* The name of a chosen file must not widen a phone's page. */
     max-inline-size: 100%;
   }
   fieldset label {
-    flex-wrap: nowrap;
-  }
-  label:has(input[type='radio']) {
-    margin-inline-end: var(--tg-space-4);
+    display: flex;
+    gap: var(--tg-space-2);
+    align-items: center;
+    min-block-size: var(--tg-touch);
   }
   input[type='radio'] {
     flex: none;

@@ -36,6 +36,18 @@ export const baseStyles = css`
     color: inherit;
   }
 
+  ::file-selector-button {
+    min-block-size: var(--tg-touch, 2.75rem);
+    margin-inline-end: var(--tg-space-3, 0.75rem);
+    padding: var(--tg-space-1, 0.25rem) var(--tg-space-4, 1rem);
+    border: var(--tg-line-1, 1px) solid var(--tg-edge, currentColor);
+    border-radius: 2px;
+    background: none;
+    font: 600 1em / 1.3 var(--tg-font-label, sans-serif);
+    color: inherit;
+    cursor: pointer;
+  }
+
   .plain {
     padding: var(--tg-space-2, 0.5rem) 0;
     border: 0;

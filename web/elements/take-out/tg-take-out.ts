@@ -18,14 +18,20 @@ export class TgTakeOut extends LitElement {
         display: block;
         font-family: var(--tg-font-label);
       }
-      button {
+      button:not(.plain) {
         min-block-size: var(--tg-touch);
         padding: var(--tg-space-1) var(--tg-space-4);
         font: 600 var(--tg-type-base) / 1.3 var(--tg-font-label);
         cursor: pointer;
       }
+      .plain {
+        min-block-size: var(--tg-touch);
+      }
       p {
-        margin-block: var(--tg-space-2);
+        margin-block: var(--tg-space-2) 0;
+      }
+      .plain + p {
+        margin-block: 0;
       }
       @media print {
         :host {
@@ -37,13 +43,15 @@ export class TgTakeOut extends LitElement {
 
   /** One file's path; the whole notebook without it. */
   @property() path?: string;
+  /** Drawn as one of a row of links. */
+  @property({ type: Boolean }) plain = false;
 
   @state() private isBusy = false;
   @state() private outcome = '';
 
   override render() {
     return html`
-      <button type="button" ?disabled=${this.isBusy} @click=${this.#take}>
+      <button type="button" class=${this.plain ? 'plain' : ''} ?disabled=${this.isBusy} @click=${this.#take}>
         ${this.path === undefined ? 'Export the whole notebook as a zip' : 'Export this file'}
       </button>
       <p role="status">${this.isBusy ? 'Packing.' : this.outcome}</p>

@@ -21,6 +21,8 @@ export interface TypedLightDose {
 /** A colour light may lead to. */
 export interface LitColour {
   readonly hex: string;
+  /** CSS `color()` for a wide screen, where an ordinary one cannot show it. */
+  readonly wide?: string;
   readonly inScreenGamut: boolean;
   /** "grey scale 3-4". */
   readonly grade: string;
@@ -55,8 +57,8 @@ export function afterLightView(
   const at = (blueWool: number): AfterLight =>
     afterLight(cloth.colour.spectrum, ground, { justNoticeable: jnfLuxHours(blueWool, uv) / 1e6, dose: megaluxHours });
   const lit = (after: AfterLight): LitColour => {
-    const { hex, inScreenGamut } = swatchFromSpectrum(after.spectrum, 'predicted');
-    return { hex, inScreenGamut, grade: `grey scale ${after.change.step}` };
+    const { hex, wide, inScreenGamut } = swatchFromSpectrum(after.spectrum, 'predicted');
+    return { hex, ...(wide === undefined ? {} : { wide }), inScreenGamut, grade: `grey scale ${after.change.step}` };
   };
   const [best, worst] = [at(classes.to + 1), at(classes.from - 1)];
   const span = classes.from === classes.to ? `class ${classes.from}` : `classes ${classes.from} to ${classes.to}`;

@@ -23,6 +23,8 @@ import { weaveOf } from './cloth-view.ts';
 /** One colour a faded cloth may have had, asked as new. */
 export interface PossibleOriginalView {
   readonly hex: string;
+  /** CSS `color()` for a wide screen, where an ordinary one cannot show it. */
+  readonly wide?: string;
   readonly inScreenGamut: boolean;
   /** "half lost". */
   readonly loss: string;
@@ -174,6 +176,7 @@ function hypothesis(
         const colour = carryColour({ lab: swatch.lab10, ...TEXTILE, by: 'predicted' });
         return {
           hex: swatch.hex,
+          ...(swatch.wide === undefined ? {} : { wide: swatch.wide }),
           inScreenGamut: swatch.inScreenGamut,
           loss: lossWords(Math.min(...lefts)),
           verdict: answer.verdict,

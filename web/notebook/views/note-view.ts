@@ -96,7 +96,7 @@ export function noteView(notebook: Notebook, id: string): NoteView | undefined {
     ...recordView(notebook, note),
     body: bodyView(undosed(base, note), {
       noteAt: (path) => base.noteIn(path)?.id,
-      hasFile: (path) => notebook.attachment(path) !== undefined,
+      hasFile: (path) => notebook.hasFile(path),
     }),
     claims: base.claimsIn(note.file).map((claim) => claimView(notebook, claim)),
     sources: note.sources.map((citation) => sourceView(citation, bibliography)),
