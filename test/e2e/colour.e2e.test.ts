@@ -82,6 +82,7 @@ describe('looking on the built page', () => {
 
   test('an answer names an over-dye that could be tried in both orders, and never judges it above plausible', async () => {
     const page = await site.open('#/ask?colour=38%2C12%2C16&tolerance=9&region=england&when=1660s&fibre=wool');
+    await page.locator('summary', { hasText: 'Could be tried' }).click();
     await page
       .getByText(/^Dye .+, then .+ over it; or .+ first, then .+ over it\./)
       .first()
