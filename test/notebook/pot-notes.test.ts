@@ -77,7 +77,7 @@ describe('a pot from its plan to its colour', () => {
     log({ is: 'deviation', text: 'no chalk: rain water' }, '12:05');
     log({ is: 'photo', path: 'photos/x.jpg' }, '12:06');
     log({ is: 'out' }, '12:10', '13:00');
-    log({ is: 'colour', nth: 0, typed: '45.1 44.8 27.9' }, '14:00');
+    log({ is: 'colour', nth: 0, typed: '45.1 44.8 27.9', by: 'instrument' }, '14:00');
     const note = demo.put({ path: pot.path, bytes: encoder.encode(text) });
     expect(note && demo.findingsIn(note)).toEqual([]);
     expect(trialFacts(demo.base, pot.id)).toMatchObject({
@@ -95,6 +95,26 @@ describe('a pot from its plan to its colour', () => {
     expect(text).toContain('lab: [45.1, 44.8, 27.9]');
   });
 
+  test('dips are counted on as they are logged, and a colour in numbers says whether an eye or an instrument found it', () => {
+    const [pot] = begin({ recipe: 'woad-wool' });
+    if (!pot) throw new Error('no pot');
+    let { text } = pot;
+    for (const entry of [{ is: 'dip' }, { is: 'out' }, { is: 'dip' }, { is: 'colour', nth: 0, typed: '40 -5 -20', by: 'eye' }] as const) {
+      const made = withEntry(pot.path, text, entry, at('10:00'), at('10:00'));
+      if (made.is !== 'text') throw new Error(made.problem);
+      text = made.text;
+    }
+    const note = demo.put({ path: pot.path, bytes: encoder.encode(text) });
+    expect(note && demo.findingsIn(note)).toEqual([]);
+    expect(
+      potView(demo, pot.id)
+        ?.log.map(({ words }) => words)
+        .slice(0, 3),
+    ).toEqual(['dip 1', 'out', 'dip 2']);
+    expect(trialFacts(demo.base, pot.id)?.dips).toBe(2);
+    expect(note?.record.kind === 'trial' && note.record.samples[0]?.colour).toMatchObject({ lab: [40, -5, -20], by: 'eye' });
+  });
+
   test.each([
     [{ is: 'temperature', celsius: 500 }, 'impossible'],
     [{ is: 'pH', pH: 15 }, 'impossible'],
@@ -102,8 +122,8 @@ describe('a pot from its plan to its colour', () => {
     [{ is: 'weighed', nth: 99, grams: 5 }, 'impossible'],
     [{ is: 'timer', minutes: 0, what: '' }, 'impossible'],
     [{ is: 'remark', text: '  ' }, 'empty'],
-    [{ is: 'colour', nth: 0, typed: '200 0 0' }, 'impossible'],
-    [{ is: 'colour', nth: 0, typed: 'red' }, 'impossible'],
+    [{ is: 'colour', nth: 0, typed: '200 0 0', by: 'instrument' }, 'impossible'],
+    [{ is: 'colour', nth: 0, typed: 'red', by: 'eye' }, 'impossible'],
   ] as const)('%j is refused: %s', (entry, why) => {
     const [pot] = begin({ recipe: 'madder-alum-wool' });
     expect(withEntry(pot?.path ?? '', pot?.text ?? '', entry, at('10:00'), at('10:00'))).toEqual({ is: 'problem', problem: why });

@@ -4,19 +4,20 @@ import { parseNote } from '../domain/note/parse-note.ts';
 import { spliceValue } from '../domain/note/splice.ts';
 import type { TrialRecord } from '../domain/note/note.ts';
 import type { PlainValue } from '../domain/note/yaml-text.ts';
+import { dipsIn } from '../domain/pot/trial-facts.ts';
 import { heldSince, type LogLine, logLine, minutesFrom, type Moment, readLogLine } from '../domain/pot/pot-log.ts';
 
 /** Something that happened at the pot. */
 export type PotEntry =
-  | { readonly is: 'in' | 'out' | 'heat-off' }
+  | { readonly is: 'in' | 'out' | 'dip' | 'heat-off' }
   | { readonly is: 'temperature'; readonly celsius: number }
   | { readonly is: 'pH'; readonly pH: number }
   | { readonly is: 'timer'; readonly minutes: number; readonly what: string }
   /** Which of the trial's `actual`, from 0, and what the scale showed. */
   | { readonly is: 'weighed'; readonly nth: number; readonly grams: number }
   | { readonly is: 'photo'; readonly path: string }
-  /** The colour of a dry skein, by its place among the samples: `45.1 44.8 27.9` measured, `#a3423b` by eye. */
-  | { readonly is: 'colour'; readonly nth: number; readonly typed: string }
+  /** The colour of a dry skein, by its place among the samples: `45.1 44.8 27.9` or `#a3423b`, and what it was found with. */
+  | { readonly is: 'colour'; readonly nth: number; readonly typed: string; readonly by: 'instrument' | 'eye' }
   | { readonly is: 'remark' | 'deviation'; readonly text: string };
 
 /** What keeps an entry from being written. */
@@ -45,7 +46,7 @@ export function withEntry(path: string, source: string, entry: PotEntry, at: Mom
     [['log', record.log.length], logLine(wordsOf(entry, record, lines, at), at, now, day)],
   ];
   if (entry.is === 'deviation') edits.push([['deviations', record.deviations.length], entry.text.replace(/\s+/g, ' ').trim()]);
-  if (entry.is === 'colour') edits.push([[...samplePath(source, entry.nth), 'colour'], colourOf(entry.typed) ?? {}]);
+  if (entry.is === 'colour') edits.push([[...samplePath(source, entry.nth), 'colour'], colourOf(entry) ?? {}]);
   if (entry.is === 'weighed') edits.push([['actual', entry.nth, 'amount'], percentText(entry.grams, record)]);
   let text = source;
   for (const [where, value] of edits) {
@@ -69,7 +70,7 @@ function problemOf(entry: PotEntry, record: TrialRecord): EntryProblem | undefin
     case 'weighed':
       return record.actual[entry.nth] && entry.grams > 0 && fibreOf(record) > 0 ? undefined : 'impossible';
     case 'colour':
-      return record.samples[entry.nth] && colourOf(entry.typed) ? undefined : 'impossible';
+      return record.samples[entry.nth] && colourOf(entry) ? undefined : 'impossible';
     case 'remark':
     case 'deviation':
       return entry.text.trim() === '' ? 'empty' : undefined;
@@ -96,6 +97,8 @@ function wordsOf(entry: PotEntry, record: TrialRecord, lines: readonly LogLine[]
       return `deviation: ${entry.text}`;
     case 'remark':
       return entry.text;
+    case 'dip':
+      return `dip ${(dipsIn(lines.map(({ words }) => words)) ?? 0) + 1}`;
     case 'heat-off': {
       const since = heldSince(lines);
       const held = since ? minutesFrom(since, at) : 0;
@@ -110,12 +113,12 @@ function wordsOf(entry: PotEntry, record: TrialRecord, lines: readonly LogLine[]
 const samplePath = (source: string, nth: number): (string | number)[] =>
   frontMatterKeys(source)?.keys.some(({ key }) => key === 'samples') === true ? ['samples', nth] : [];
 
-/** A typed colour as a note states it: numbers are taken for an instrument's under D65, 10°; a hex for what an eye chose. */
-function colourOf(typed: string): PlainValue | undefined {
+/** A typed colour as a note states it: Lab under D65, 10°, by what it was found with; a hex is always what an eye chose. */
+function colourOf({ typed, by }: { readonly typed: string; readonly by: 'instrument' | 'eye' }): PlainValue | undefined {
   const text = typed.trim().replace(/\s+/g, ' ');
   if (/^#[\da-f]{6}$/i.test(text)) return { hex: text.toLowerCase(), by: 'eye' };
   const triple = labTriple(text);
-  return triple?.isPossible === true ? { lab: [...triple.lab], illuminant: 'D65', observer: 10, by: 'instrument' } : undefined;
+  return triple?.isPossible === true ? { lab: [...triple.lab], illuminant: 'D65', observer: 10, by } : undefined;
 }
 
 /** Grams as the share of the fibre that recipes are compared by. */

@@ -1,6 +1,7 @@
 import type { EvidenceBase } from '../claim/evidence-base.ts';
 import { MATERIAL_KINDS } from '../claim/evidence-base.ts';
 import type { Note, NoteId, TrialRecord } from '../note/note.ts';
+import { readLogLine } from './pot-log.ts';
 import { timesIn, temperaturesIn } from './step-figures.ts';
 import { convertHardness, readHardness } from './water-hardness.ts';
 
@@ -55,8 +56,9 @@ function factsOf(base: EvidenceBase, note: Note, record: TrialRecord): TrialFact
   const written = record.water?.hardness;
   const hard = written === undefined ? undefined : readHardness(written);
   const degrees = record.log.flatMap((line) => temperaturesIn(line)).map(({ toCelsius }) => toCelsius);
-  const held = heldMinutes(record.log);
-  const dips = dipsIn(record.log);
+  const words = record.log.map((line) => readLogLine(line, record.date?.text).words);
+  const held = heldMinutes(words);
+  const dips = dipsIn(words);
   return {
     trial: note.id,
     ...(record.recipe && { recipe: base.resolve(record.recipe.text, ['recipe']) }),
@@ -100,8 +102,8 @@ function heldMinutes(log: readonly string[]): number | undefined {
   return dips.length > 0 ? dips.reduce((sum, { fromMinutes, toMinutes }) => sum + (fromMinutes + toMinutes) / 2, 0) : undefined;
 }
 
-/** How many dips the log tells of: `dip 3: …`, `dips 1–4 alike`. */
-function dipsIn(log: readonly string[]): number | undefined {
+/** How many dips the words of a log tell of: `dip 3: …`, `dips 1–4 alike`. */
+export function dipsIn(log: readonly string[]): number | undefined {
   const counts = log.flatMap((line) => {
     const [, first, last] = /^dips? (\d+)(?:\s*(?:–|-|to)\s*(\d+))?/i.exec(line) ?? [];
     return first === undefined ? [] : [Number(last ?? first)];

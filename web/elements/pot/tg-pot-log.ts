@@ -44,6 +44,8 @@ export class TgPotLog extends LitElement {
   @state() private view?: PotView | 'none';
   @state() private status = '';
   @state() private fault = '';
+  /** What the colours that are typed as numbers were found with. */
+  @state() private colourBy: 'instrument' | 'eye' = 'instrument';
   /** When it happened, where that is not now. */
   @state() private earlier?: Moment;
   @state() private now: Moment & { readonly seconds: number } = { ...thisMoment(), seconds: 0 };
@@ -96,7 +98,7 @@ export class TgPotLog extends LitElement {
       <div class="screen">
         ${this.#when()}
         <div class="big" part="buttons">
-          ${(['in', 'out', 'heat-off'] as const).map((is) => html`<button type="button" @click=${() => this.#log({ is })}>${POT_BUTTONS[is]}</button>`)}
+          ${(['in', 'dip', 'out', 'heat-off'] as const).map((is) => html`<button type="button" @click=${() => this.#log({ is })}>${POT_BUTTONS[is]}</button>`)}
           <div class="photo">
             <label for="photo">${POT_BUTTONS.photo}</label>
             <input class="visually-hidden" id="photo" type="file" accept="image/*" capture="environment" @change=${this.#photographed} />
@@ -227,11 +229,25 @@ export class TgPotLog extends LitElement {
     return html`<details class="screen">
       <summary>When it is dry: the colour of each skein</summary>
       <p class="hint">
-        Three numbers, L* a* b*, are an instrument’s under D65 and 10°. A value such as #a3423b is a colour chosen by eye, and says so.
+        Three numbers are L* a* b* under D65 and 10°, found with an instrument or matched by eye: say which. A value such as #a3423b is a
+        colour chosen by eye. The note says how each was found.
       </p>
+      <div class="field">
+        <label for="found-with">Three numbers were found</label>
+        <select
+          id="found-with"
+          @change=${(event: Event) => (this.colourBy = (event.target as HTMLSelectElement).value === 'eye' ? 'eye' : 'instrument')}
+        >
+          <option value="instrument" ?selected=${this.colourBy === 'instrument'}>with an instrument</option>
+          <option value="eye" ?selected=${this.colourBy === 'eye'}>by eye</option>
+        </select>
+      </div>
       ${view.skeins.map(
         ({ code, nth, hex }) =>
-          html`<form class="entry" @submit=${(event: Event) => this.#words(event, (typed) => ({ is: 'colour', nth, typed }))}>
+          html`<form
+            class="entry"
+            @submit=${(event: Event) => this.#words(event, (typed) => ({ is: 'colour', nth, typed, by: this.colourBy }))}
+          >
             <div class="field">
               <label for=${`colour-${nth}`}
                 >${hex === undefined ? nothing : html`<span class="dab" style=${`--_dab:${hex}`} aria-hidden="true"></span>`}${code}</label

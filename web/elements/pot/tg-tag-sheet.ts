@@ -13,6 +13,11 @@ import { qrDrawing, qrSize } from './qr-drawing.ts';
 
 type Copy = keyof typeof COPY_WORDS;
 const COPIES = Object.keys(COPY_WORDS) as readonly Copy[];
+/** Until somebody says otherwise only what goes into the pot gets a tag. */
+const USUAL_COPIES: Readonly<Record<Copy, number>> = { skein: 1, master: 0, working: 0, display: 0, strip: 0 };
+/** Light, wash and rub each spoil a strip: fewer than three are no set. */
+const LEAST_STRIPS = 3;
+const MOST_COPIES = 24;
 
 /**
  * @summary Tags for the skeins of pots, to be printed before dyeing: code, QR, what it is; copies of a sample share the code.
@@ -60,7 +65,13 @@ export class TgTagSheet extends LitElement {
       .copies {
         display: flex;
         flex-wrap: wrap;
-        gap: 0 var(--tg-space-5);
+        gap: var(--tg-space-3) var(--tg-space-5);
+      }
+      .copies .field {
+        flex: 0 1 10rem;
+      }
+      .copies legend {
+        margin-block-end: var(--tg-space-2);
       }
       @media print {
         .tags {
@@ -94,7 +105,7 @@ export class TgTagSheet extends LitElement {
   @property({ type: Number }) version = 0;
 
   @state() private tags?: readonly TagView[];
-  @state() private copies: ReadonlySet<Copy> = new Set(['skein']);
+  @state() private copies: Readonly<Record<Copy, number>> = USUAL_COPIES;
   @state() private address = '';
 
   readonly #listing = new LatestTask<readonly TagView[]>((tags) => (this.tags = tags));
@@ -122,13 +133,23 @@ export class TgTagSheet extends LitElement {
           of a skein has its code.
         </p>
         <fieldset class="copies" style="border:0;padding:0;margin:0">
-          <legend class="label">Tags for</legend>
+          <legend class="label">How many tags of each skein; strips are at least three, for light, wash and rub</legend>
           ${COPIES.map(
             (copy) =>
-              html`<label class="check"
-                ><input type="checkbox" .checked=${this.copies.has(copy)} @change=${(event: Event) => this.#copied(copy, event)} />
-                ${COPY_WORDS[copy].name}: ${COPY_WORDS[copy].says}</label
-              >`,
+              html`<div class="field">
+                <label for=${`copies-${copy}`}>${COPY_WORDS[copy].name}</label>
+                <input
+                  id=${`copies-${copy}`}
+                  type="number"
+                  min="0"
+                  max=${MOST_COPIES}
+                  step="1"
+                  aria-describedby=${`says-${copy}`}
+                  .value=${String(this.copies[copy])}
+                  @change=${(event: Event) => this.#copied(copy, event)}
+                />
+                <p class="hint" id=${`says-${copy}`}>${COPY_WORDS[copy].says}</p>
+              </div>`,
           )}
         </fieldset>
         <div class="asked">
@@ -142,13 +163,13 @@ export class TgTagSheet extends LitElement {
       </div>
       ${tags?.length === 0 ? html`<p role="alert">None of these trials has a skein with a code. <a href="#/dye-day">Plan a dye day</a> to give codes out.</p>` : nothing}
       <ul class="tags" part="tags">
-        ${tags?.flatMap((tag) => COPIES.filter((copy) => this.copies.has(copy)).map((copy) => html`<li class="tag">${this.#tag(tag, copy)}</li>`))}
+        ${tags?.flatMap((tag) => COPIES.flatMap((copy) => Array.from({ length: this.copies[copy] }, (_, nth) => html`<li class="tag">${this.#tag(tag, copy, nth + 1)}</li>`)))}
       </ul>
       <p class="screen ways">${this.trials.map((id) => html`<a href=${`#/pot/${encodeURIComponent(id)}`}>At the pot: ${id}</a>`)}</p>
     `;
   }
 
-  #tag({ code, recipe, fibre, date, cautions }: TagView, copy: Copy) {
+  #tag({ code, recipe, fibre, date, cautions }: TagView, copy: Copy, nth: number) {
     const text = this.address === '' ? code : `${this.address}#/samples/${encodeURIComponent(code)}`;
     const size = qrSize(text);
     return html`<span class="hole" aria-hidden="true"></span>
@@ -158,16 +179,19 @@ export class TgTagSheet extends LitElement {
       <div>
         <p class="code">${code}</p>
         <p>${recipe}</p>
-        <p>${[fibre, date, copy === 'skein' ? '' : COPY_WORDS[copy].name].filter((part) => part !== '').join(' · ')}</p>
+        <p>
+          ${[fibre, date, copy === 'skein' ? '' : COPY_WORDS[copy].name, this.copies[copy] > 1 ? `${nth} of ${this.copies[copy]}` : ''].filter((part) => part !== '').join(' · ')}
+        </p>
         ${cautions.map((caution) => html`<p>${caution}</p>`)}
       </div>`;
   }
 
   #copied(copy: Copy, event: Event) {
-    const next = new Set(this.copies);
-    if (event.target instanceof HTMLInputElement && event.target.checked) next.add(copy);
-    else next.delete(copy);
-    this.copies = next;
+    if (!(event.target instanceof HTMLInputElement)) return;
+    const typed = Math.min(MOST_COPIES, Math.max(0, Math.floor(event.target.valueAsNumber || 0)));
+    const count = copy === 'strip' && typed > 0 ? Math.max(LEAST_STRIPS, typed) : typed;
+    event.target.value = String(count);
+    this.copies = { ...this.copies, [copy]: count };
   }
 
   #addressed(event: Event) {

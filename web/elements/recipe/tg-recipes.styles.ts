@@ -219,12 +219,51 @@ export const styles = css`
   }
   @media print {
     :host {
-      font-size: 9.5pt;
-      line-height: 1.35;
+      font-size: 9pt;
+      line-height: 1.3;
     }
     h1 {
-      font-size: 18pt;
+      font-size: 16pt;
     }
+    h2 {
+      margin-block-end: 1.5mm;
+      padding-block-end: 0.5mm;
+    }
+    p {
+      margin-block: 1mm;
+    }
+    .quiet,
+    .atstep,
+    .skeins a {
+      font-size: 7.5pt;
+      line-height: 1.3;
+    }
+    .doing {
+      display: grid;
+      grid-template-columns: minmax(0, 1.6fr) minmax(0, 1fr);
+      gap: 0 6mm;
+    }
+    .steps {
+      max-inline-size: none;
+    }
+    .steps > li {
+      grid-template-columns: 6mm minmax(0, 1fr);
+      padding-block: 0.6mm;
+    }
+    .steps > li::before {
+      line-height: 1.3;
+    }
+    .care {
+      padding: 2mm 3mm;
+      break-inside: avoid;
+    }
+    .care p {
+      margin: 0 0 1mm;
+      font-size: 8pt;
+      line-height: 1.25;
+    }
+    .skeins .quiet,
+    .way,
     .mass,
     .settled,
     .spread,
@@ -232,7 +271,7 @@ export const styles = css`
       display: none;
     }
     section {
-      margin-block: 3.5mm;
+      margin-block: 2.5mm;
     }
     .ingredients > li {
       padding-block: 0.8mm;

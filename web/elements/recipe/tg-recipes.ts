@@ -20,6 +20,8 @@ const ONE_SKEIN_GRAMS = 100;
  * @csspart ingredients - What is weighed.
  * @csspart steps - What is done, in order.
  * @csspart skeins - What it gave.
+ * @csspart spread - How its dyeings scatter by fibre, water and person.
+ * @csspart period - The place and time it is judged for.
  * @csspart foretold - Of an over-dye: predicted beside made.
  */
 @customElement('tg-recipes')
@@ -89,7 +91,7 @@ export class TgRecipes extends LitElement {
 
   #page(view: RecipeView) {
     return html`
-      <p class="quiet">
+      <p class="quiet way">
         <a href="#/recipes">All recipes</a> · <a href=${`#/notebook/${view.note}`}>The note itself</a> ·
         <a href=${`#/trials?of=${encodeURIComponent(view.note)}`}>Its trials</a>
       </p>
@@ -115,14 +117,18 @@ export class TgRecipes extends LitElement {
           ${view.ingredients.map((one) => this.#ingredient(one))}
         </ul>
       </section>
-      <section part="steps">
-        <h2>What is done; time and temperature do not scale</h2>
-        <ol class="steps">
-          ${view.steps.map(({ text, cautions }) => html`<li><span>${text} ${cautions.map((caution) => html`<strong class="atstep">${caution}</strong>`)}</span></li>`)}
-        </ol>
-      </section>
-      ${temperatureDrawing(view.curve)}
-      <section class="care" aria-label="Care">${view.cautions.map((text) => html`<p>${text}</p>`)}</section>
+      <div class="doing">
+        <section part="steps">
+          <h2>What is done; time and temperature do not scale</h2>
+          <ol class="steps">
+            ${view.steps.map(({ text, cautions }) => html`<li><span>${text} ${cautions.map((caution) => html`<strong class="atstep">${caution}</strong>`)}</span></li>`)}
+          </ol>
+        </section>
+        <div>
+          ${temperatureDrawing(view.curve)}
+          <section class="care" aria-label="Care">${view.cautions.map((text) => html`<p>${text}</p>`)}</section>
+        </div>
+      </div>
       ${this.#links('It starts from', view.follows, 'recipes')} ${this.#links('It rests on', view.basedOn, 'notebook')}
       ${
         view.asWritten === ''
@@ -138,6 +144,9 @@ export class TgRecipes extends LitElement {
           : html`<section part="skeins">
               <h2>What it gave</h2>
               ${view.spread === '' ? nothing : html`<p>${view.spread}</p>`}
+              <p class="quiet way">
+                MCDM: the mean colour difference from the mean, here in ΔE00. Later baths and unusual grounds are left out.
+              </p>
               <dl class="spread" part="spread">
                 ${(['fibre', 'water', 'person'] as const).map((by) => {
                   const lines = view.spreadBy.filter((line) => line.by === by);
@@ -147,7 +156,7 @@ export class TgRecipes extends LitElement {
                         ${lines.map(({ key, says }) => html`<dd>${key}: ${says}</dd>`)}`;
                 })}
               </dl>
-              <p>
+              <p class="way">
                 <a href=${view.look}
                   >${view.skeins.length === 1 ? 'Look at it closely' : 'Lay them side by side'}, in daylight, lamp and gallery</a
                 >

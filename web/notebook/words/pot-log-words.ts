@@ -4,6 +4,7 @@ import type { EntryProblem } from '../pot-entry.ts';
 export const POT_BUTTONS = {
   in: 'In',
   out: 'Out',
+  dip: 'Dip',
   temperature: 'Temperature',
   pH: 'pH',
   'heat-off': 'Heat off',
