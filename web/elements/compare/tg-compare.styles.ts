@@ -21,6 +21,12 @@ export const styles = css`
     margin: var(--tg-space-4) 0 0;
     font: 700 var(--tg-type-small) / 1.5 var(--tg-font-label);
   }
+  summary {
+    inline-size: fit-content;
+    padding-block: var(--tg-space-3);
+    font: var(--tg-type-small) / 1.4 var(--tg-font-label);
+    cursor: pointer;
+  }
   dl {
     margin: 0;
   }

@@ -1,4 +1,4 @@
-import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { addressOf, settingsOfCompared, type TypedComparison } from '../../notebook/address.ts';
 import type { Engine } from '../../notebook/engine.ts';
@@ -13,16 +13,20 @@ import { clothItem } from '../palette/palette-element-view.ts';
 import { styles as paletteStyles } from '../palette/tg-palette.styles.ts';
 import { type LookedInto, waysIn } from '../read-in/ways-in.ts';
 import { LatestTask } from '../shared/latest-task.ts';
+import { OnPaper } from '../shared/on-paper.ts';
 import { listWord, typedWord } from '../shared/sentence-words.ts';
 import { SheetChoice } from '../shared/sheet-choice.ts';
 import { sheetChoiceStyles } from '../shared/sheet-choice.styles.ts';
 import { sentenceStyles } from '../shared/sentence.styles.ts';
+import { WidthOf } from '../shared/width-of.ts';
 import { CompareChangeEvent } from './compare-change-event.ts';
 import { LayBesideRequestEvent, type NotebookBeside } from './lay-beside-event.ts';
 import { styles } from './tg-compare.styles.ts';
 
 /** The lists of changes, in their order. */
 const CHANGE_KINDS = ['came', 'went', 'origin', 'verdict'] as const;
+/** Below this many pixels the details lie folded, else a comparison of centuries is twenty screens long. Our choice. */
+const FOLDS_BELOW = 600;
 /** What happened to a material, after its name. */
 const MATERIAL_WORDS = { came: 'came to hand', went: 'went', origin: 'changed origin' } as const;
 
@@ -53,6 +57,8 @@ export class TgCompare extends LitElement {
   @state() private result?: CompareOrProblems;
   @state() private outcome = '';
 
+  readonly #paper = new OnPaper(this, () => this.performUpdate());
+  readonly #width = new WidthOf(this, () => this);
   readonly #sheet = new SheetChoice(this);
   readonly #choosing = new LatestTask<ChoicesView>((choices) => (this.choices = choices));
   readonly #comparing = new LatestTask<CompareOrProblems | undefined>((result) => (this.result = result));
@@ -136,7 +142,7 @@ export class TgCompare extends LitElement {
           ${
             materials.length === 0
               ? html`<p>Every dyestuff, helper and fibre stands as it did.</p>`
-              : html`<dl>${materials.map((material) => this.#material(material))}</dl>`
+              : this.#folded(counted(materials.length, 'change'), html`<dl>${materials.map((material) => this.#material(material))}</dl>`)
           }
         </section>
       </div>
@@ -145,9 +151,12 @@ export class TgCompare extends LitElement {
           ? nothing
           : html`<section>
               <h2>Sources</h2>
-              <ul class="sources">
-                ${sources.map(({ key, text }) => html`<li><strong>${key}</strong>: ${text}</li>`)}
-              </ul>
+              ${this.#folded(
+                counted(sources.length, 'source'),
+                html`<ul class="sources">
+                  ${sources.map(({ key, text }) => html`<li><strong>${key}</strong>: ${text}</li>`)}
+                </ul>`,
+              )}
             </section>`
       }
       ${this.#sheet.template('this comparison')}
@@ -158,9 +167,23 @@ export class TgCompare extends LitElement {
     const own = colours.filter((one) => one.kind === kind);
     if (own.length === 0) return nothing;
     return html`<h3>${paletteChangeWords[kind]}, ${counted(own.length, 'colour')}</h3>
-      <ul>
-        ${own.map(({ says }) => html`<li>${says}</li>`)}
-      </ul>`;
+      ${this.#folded(
+        'Which, and why',
+        html`<ul>
+          ${own.map(({ says }) => html`<li>${says}</li>`)}
+        </ul>`,
+      )}`;
+  }
+
+  /** Details that lie folded on a narrow screen; paper and a wide one have them open. */
+  #folded(summary: string, details: TemplateResult) {
+    const isNarrow = !this.#paper.value && this.#width.value > 0 && this.#width.value < FOLDS_BELOW;
+    return isNarrow
+      ? html`<details>
+          <summary>${summary}</summary>
+          ${details}
+        </details>`
+      : details;
   }
 
   #material({ kind, title, before, now }: ComparedMaterial) {
