@@ -273,7 +273,14 @@ export const styles = css`
     section {
       margin-block: 2.5mm;
     }
+    .ingredients {
+      display: grid;
+      grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
+      gap: 0 6mm;
+    }
     .ingredients > li {
+      grid-template-columns: 20mm minmax(0, 1fr);
+      gap: 2mm;
       padding-block: 0.8mm;
       break-inside: avoid;
     }
