@@ -47,7 +47,7 @@ export const find: Command = async (args) => {
 function findDye(base: EvidenceBase, typed: string): readonly FoundRow[] | undefined {
   const found = base.find(typed, ['dyestuff']);
   const any = found.is === 'none' ? base.find(typed, MATERIAL_KINDS) : found;
-  if (any.is === 'one') return whereNamed(base, any.id).map((named) => rowOf(named.note, named.reading, whyNamed(base, named)));
+  if (any.is === 'one') return whereNamed(base, any.id).map((named) => rowOf(base, named.note, named.reading, whyNamed(base, named)));
   const nearest = any.is === 'several' ? any.ids : any.nearest;
   tellProblems([{ part: 'dye', problem: any.is === 'several' ? 'ambiguous' : 'unknown', typed, nearest }]);
   return undefined;
@@ -59,15 +59,15 @@ function findWords({ base }: Notebook, words: string): readonly FoundRow[] {
   for (const note of base.notes()) search.put(noteDocument(note));
   return findNotes(base, words, search.query(words))
     .map(({ note, group, hit, named, compound }) =>
-      rowOf(note, group, compound !== undefined ? whyCompound(compound) : named ? whyNamed(base, named) : whyFound(hit?.why ?? [])),
+      rowOf(base, note, group, compound !== undefined ? whyCompound(compound) : named ? whyNamed(base, named) : whyFound(hit?.why ?? [])),
     )
     .sort((a, b) => GROUPS.indexOf(a.group) - GROUPS.indexOf(b.group));
 }
 
-const rowOf = (note: Note, group: Group, why: string): FoundRow => ({
+const rowOf = (base: EvidenceBase, note: Note, group: Group, why: string): FoundRow => ({
   id: note.id,
   kind: note.record.kind,
-  title: note.title,
+  title: titleOf(base, note.id),
   why,
   group,
   file: note.file,

@@ -3,6 +3,7 @@ import type { PlainValue } from '../domain/note/yaml-text.ts';
 import type { DyeDayPlan } from '../domain/pot/dye-day.ts';
 import { planDyeDay } from '../domain/pot/dye-day-plan.ts';
 import { type DayPot, potsOfPlan } from '../domain/pot/pots-of-plan.ts';
+import { formShown } from '../domain/pot/without-doses.ts';
 import { nextCodes } from '../domain/pot/sample-code.ts';
 import type { TypedDyeDay } from './dye-day-address.ts';
 import type { Notebook } from './notebook.ts';
@@ -67,7 +68,7 @@ interface Given {
 
 function noteText(
   { base }: Pick<Notebook, 'base'>,
-  { items }: TypedDyeDay,
+  { items, staff }: TypedDyeDay,
   plan: DyeDayPlan,
   pot: DayPot,
   { id, codes, skeins, today, after }: Given,
@@ -79,7 +80,7 @@ function noteText(
           {
             what: what.text,
             ...(role && { role }),
-            ...(form !== undefined && { form }),
+            ...(form !== undefined && { form: formShown(base, { what, form }, staff ? 'staff' : 'public') }),
             ...(standsFor && { 'stands-for': standsFor.text }),
           },
         ]

@@ -38,9 +38,32 @@ describe('withoutDoses', () => {
   });
 
   test.each([
+    'Lead the skeins through the bath with 3 g sugar of lead',
+    'Lead, 3 g, into the bath',
+    'Add 3 g of lead: the wool goes through it',
+    'Add 3 g lead the wool through it',
+    'Chalk and lead, 3 g, the wool goes into it',
+    '3 g of tin and lead the skeins through',
+    'Wool in a tin bath of 3 %',
+    'Put the tin in, 3 g',
+    'Take 3 g in a tin solution.',
+    'Tin, 3 g in a tin.',
+    'From the tin, 3 g',
+  ])('“%s” still loses its amount', (text) => {
+    expect(said(text)).toContain(NO_DOSE);
+    expect(said(text)).not.toMatch(/\b3\b/);
+  });
+
+  test.each([
     'Alum 15 % at 80 °C for 60 minutes',
     'Heat 10 L in a copper kettle',
     'A lead-lined cistern, 40 gallons',
+    'Lead the skeins through the bath; alum 15 %',
+    'Dissolve 15 % alum, then lead the wet wool slowly into it',
+    'Alum, 15 g, and lead them round the pot in 10 L of water',
+    'Keep 30 g of alum in a small tin.',
+    'Alum 15 %, from a tin with a lid',
+    'Two quarts of water in a tin bucket',
     'Iron, 2 % of the fibre, 10 min',
     '',
   ])('“%s” stays as it is', (text) => expect(said(text)).toBe(text));

@@ -82,7 +82,10 @@ describe('salts beside the mordants', () => {
   ])('the label’s %s is %s, with a sound check digit', (cas, id) => {
     expect(saltOf(`CAS ${cas}`)?.id).toBe(id);
     const digits = cas.replaceAll('-', '');
-    const sum = [...digits].slice(0, -1).reverse().reduce((total, digit, at) => total + Number(digit) * (at + 1), 0);
+    const sum = [...digits]
+      .slice(0, -1)
+      .reverse()
+      .reduce((total, digit, at) => total + Number(digit) * (at + 1), 0);
     expect(sum % 10).toBe(Number(digits.at(-1)));
   });
 });

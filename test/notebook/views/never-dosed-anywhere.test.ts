@@ -4,67 +4,35 @@ import { undosedExcerpt } from '../../../web/domain/naming/undosed-excerpt.ts';
 import { noteId } from '../../../web/domain/note/note.ts';
 import { scaleRecipe } from '../../../web/domain/pot/scale-recipe.ts';
 import { NO_DOSE } from '../../../web/domain/pot/without-doses.ts';
+import type { TypedDyeDay } from '../../../web/notebook/dye-day-address.ts';
 import { LocalEngine } from '../../../web/notebook/local-engine.ts';
-import { aDyestuff, aNote, aNotebook, aWorld } from '../../helpers/a-notebook.ts';
+import type { TextHit } from '../../../web/notebook/ports-finding.ts';
+import { aNotebook } from '../../helpers/a-notebook.ts';
+import { NEVER_DOSED_CODE, NEVER_DOSED_FILES, secretsIn } from '../../helpers/never-dosed-notes.ts';
 
-// Amounts that stand nowhere else in this notebook, so that any trace of one is a leak.
-const SECRETS = ['3.71', '4.83', '5.92', '6.17', '7.29', '8.31', '9.47'];
-const FILES = {
-  ...aWorld,
-  'dyestuffs/weld.md': aDyestuff('Weld'),
-  'mordants/red-salt.md': aNote('kind: mordant\ntitle: Red salt\nnames: [potassium dichromate]\nformula: K2Cr2O7'),
-  'recipes/olive.md': `---
-kind: recipe
-title: Olive
-fibre: wool
-liquor: "30:1"
-ingredients:
-  - { what: weld, role: dye, amount: 50 % }
-  - { what: red-salt, role: mordant, amount: 3.71 %, form: dichromate solution of 4.83 g/L }
-steps:
-  - "Dissolve 5.92 g of the red salt and enter the wool."
-as-written: "Take of bichromate 6.17 ounces to the pound of wool."
----
+const dayOf = (...recipes: readonly string[]): TypedDyeDay => ({
+  items: recipes.map((recipe) => ({ recipe, fibreGrams: 100, skeins: 1 })),
+  staff: false,
+  begins: '09:00',
+});
 
-Old books give 7.29 g of dichromate for a skein.
-`,
-  'trials/pot.md': `---
-kind: trial
-title: Pot one
-recipe: olive
-fibre: wool
-fibre-mass: 50 g
-code: A-1
-actual:
-  - { what: weld, role: dye, amount: 50 % }
-  - { what: red-salt, role: mordant, amount: 3.71 %, form: 4.83 g/L dichromate }
-log: ["dichromate 8.31 g in"]
-deviations: ["9.47 g of red salt, not 3.71 g"]
-colour: { lab: [60, -5, 40], illuminant: D65, observer: 10 }
----
-`,
-  'trials/other.md': `---
-kind: trial
-title: Pot two
-recipe: olive
-fibre: wool
-actual: [{ what: weld, role: dye, amount: 50 % }, { what: red-salt, role: mordant, amount: 7.29 %, form: "5.92 g/L" }]
-colour: { lab: [58, -5, 40], illuminant: D65, observer: 10 }
----
-`,
-} as const;
+/** What the index of words gives for a word that stands in these notes. */
+const hits = (word: string): readonly TextHit[] =>
+  Object.keys(NEVER_DOSED_FILES).map((file) => ({
+    file,
+    near: false,
+    why: [{ typed: word, term: word, how: 'whole', fields: ['body'] }],
+    marks: [word],
+  }));
 
 async function opened(): Promise<LocalEngine> {
   const engine = new LocalEngine();
   const encoder = new TextEncoder();
-  await engine.open(Object.entries(FILES).map(([path, text]) => ({ path, bytes: encoder.encode(text) })));
+  await engine.open(Object.entries(NEVER_DOSED_FILES).map(([path, text]) => ({ path, bytes: encoder.encode(text) })));
   return engine;
 }
 
-const leaks = (shown: unknown): readonly string[] => {
-  const text = JSON.stringify(shown);
-  return SECRETS.filter((secret) => text.includes(secret));
-};
+const leaks = (shown: unknown): readonly string[] => secretsIn(JSON.stringify(shown));
 
 describe('an amount of what is never dosed', () => {
   test.each<[string, (engine: LocalEngine) => Promise<unknown>]>([
@@ -79,6 +47,29 @@ describe('an amount of what is never dosed', () => {
     ['the answer', (engine) => engine.answer({ colour: '60,-5,40', region: 'york', when: '950', fibre: 'wool' })],
     ['the palette', (engine) => engine.palette({ region: 'york', when: '950', all: true })],
     ['textiles as a table', (engine) => engine.dataOut('textiles-csv')],
+    ['the other recipe’s page', (engine) => engine.recipe('scarlet', 100)],
+    ['the other recipe’s note', (engine) => engine.note('scarlet')],
+    ['the other trial’s page', (engine) => engine.trial('scarlet-pot')],
+    ['the other trial’s note', (engine) => engine.note('scarlet-pot')],
+    ['the plan of a day', (engine) => engine.dyeDay(dayOf('olive', 'scarlet'))],
+    ['the pots of a day as notes', (engine) => engine.potNotes(dayOf('olive', 'scarlet'), '2026-11-28')],
+    ['the list of pots', (engine) => engine.pots()],
+    ['a pot', (engine) => engine.pot('scarlet-pot')],
+    ['a pot of what is refused', (engine) => engine.pot('pot')],
+    ['tags', (engine) => engine.tags(['scarlet-pot', 'pot', 'other'])],
+    ['what a code leads to', (engine) => engine.code(NEVER_DOSED_CODE)],
+    ['the evidence for one colour', (engine) => engine.evidenceSheet('board', 'scarlet')],
+    ['the evidence for another', (engine) => engine.evidenceSheet('board', 'olive')],
+    ['the dossier', (engine) => engine.dossier('board')],
+    ['a drafted caption', (engine) => engine.captionDraft('board', 'scarlet')],
+    ['what is published', (engine) => engine.published('board', '2026-11-25T10:00:00Z')],
+    ['the kept palette', (engine) => engine.keptPalette('reds')],
+    ['what a word finds', (engine) => engine.found({ words: 'of' }, hits('of'))],
+    ['what another finds', (engine) => engine.found({ words: 'salt' }, hits('salt'))],
+    ['what a third finds', (engine) => engine.found({ words: 'skein' }, hits('skein'))],
+    ['where tin is named', (engine) => engine.namings('tin-salt')],
+    ['lines of samples', (engine) => engine.sampleLines()],
+    ['samples side by side', (engine) => engine.looking(['scarlet-pot', 'pot'])],
   ])('is not on %s', async (_, ask) => {
     const shown = await ask(await opened());
     expect(shown).toBeDefined();
@@ -86,7 +77,7 @@ describe('an amount of what is never dosed', () => {
   });
 
   test('is not in a scaled recipe, whoever asks', () => {
-    const { base } = aNotebook(FILES);
+    const { base } = aNotebook(NEVER_DOSED_FILES);
     for (const audience of ['public', 'staff'] as const) {
       const scaled = scaleRecipe(base, noteId('olive'), 100, audience);
       expect(leaks(scaled)).toEqual([]);
@@ -96,13 +87,13 @@ describe('an amount of what is never dosed', () => {
   });
 
   test('is not in an excerpt, even where its name is cut off', () => {
-    const { base } = aNotebook(FILES);
+    const { base } = aNotebook(NEVER_DOSED_FILES);
     const text = `Weld with 7.29 g for a skein, stirred well and rinsed in the river until the water ran clear, says an old book of bichromate.`;
     expect(excerptOf(text, 0, 4).after).toContain('7.29');
     expect(leaks(undosedExcerpt(base, text, 0, 4))).toEqual([]);
   });
 
   test('stands as its author wrote it where the note itself is written', async () => {
-    expect((await (await opened()).noteText('olive'))?.text).toBe(FILES['recipes/olive.md']);
+    expect((await (await opened()).noteText('olive'))?.text).toBe(NEVER_DOSED_FILES['recipes/olive.md']);
   });
 });

@@ -4,7 +4,7 @@ import { namesOf } from '../claim/name-index.ts';
 import { MOST_FIBRE_GRAMS, parseAmount } from '../note/amount.ts';
 import type { Amount, Ingredient, NoteId, Role } from '../note/note.ts';
 import { type Audience, isStaffOnly, refusalOf, type RefusalReason } from './never-dosed.ts';
-import { amountMayShow, withoutAmounts, withoutDoses } from './without-doses.ts';
+import { formShown, withoutDoses } from './without-doses.ts';
 import { type AmountProblem, type Quantity, type ScaleChoices, understandAmount } from './understand-amount.ts';
 
 export type { Quantity, ScaleChoices } from './understand-amount.ts';
@@ -122,7 +122,7 @@ function scaled(base: EvidenceBase, one: Ingredient, ground: Ground, audience: A
   const head = {
     what: id,
     ...(one.role && { role: one.role }),
-    ...(one.form === undefined ? {} : { form: amountMayShow(base, id, one.form, audience) ? one.form : withoutAmounts(one.form) }),
+    ...(one.form === undefined ? {} : { form: formShown(base, one, audience) }),
     ...(one.standsFor && { standsFor: base.resolve(one.standsFor.text, MATERIAL_KINDS) }),
     asWritten: one.amount?.text ?? '',
     conversions: [],

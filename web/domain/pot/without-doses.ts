@@ -18,7 +18,14 @@ const DOSE = new RegExp(
 );
 /** Vessels are no doses: a copper kettle, a leaden cistern. */
 const VESSELS =
-  /\b(?:copper|tin|lead)(?:en|ed)?[ -](?:kettle|vat|pan|pot|cauldron|caldron|boiler|vessel|cistern|bottom|wire|lid|lined)\w*/g;
+  /\b(?:copper|tin|lead)(?:en|ed)?[ -](?:kettle|vat|pan|pot|cauldron|caldron|boiler|vessel|cistern|bottom|wire|lid|lined|bucket|basin|bowl|mug|jug)\w*/g;
+/** To lead skeins through a bath is no metal: a clause that begins with the word and says what is led, and where. */
+const LEADING =
+  /(?<=^\s*|[.;:,!?]\s*|\b(?:and|then|to|or)\s+)lead (?=(?:the |each |every |all |your )?(?:\w+ )?(?:skeins?|hanks?|yarns?|wool|cloths?|silk|linen|threads?|fleece|pieces?|goods|them|it) (?:\w+ )?(?:through|into|round|out of)\b)/g;
+/** "In a tin", with nothing of a salt behind it, is a vessel; "the tin" may be either and counts as the metal. */
+const IN_A_TIN =
+  /\b(?:in|into|from) an? (?:(?:old|small|large|clean|lidded|empty|flat|shallow) )*tin(?=\s*(?:[.,;:!?)]|$)|\s+(?:with a lid|overnight|on a shelf)\b)/g;
+const withoutVessels = (folded: string): string => folded.replace(VESSELS, '').replace(LEADING, '').replace(IN_A_TIN, '');
 
 /** Names of this notebook's own materials that are never dosed, whatever they are called, and of those for staff alone. */
 const guardedNames = perVersion((base: EvidenceBase) => {
@@ -36,6 +43,10 @@ const guardedNames = perVersion((base: EvidenceBase) => {
   return { refused, staff };
 });
 
+/** Where amounts stand in a text, whatever they are of. */
+export const dosesIn = (text: string): readonly (readonly [start: number, end: number])[] =>
+  [...text.matchAll(DOSE)].map(({ 0: dose, index }) => [index, index + dose.length]);
+
 /** A text without any amount, whatever it is of. */
 export const withoutAmounts = (text: string): string => text.replace(DOSE, NO_DOSE);
 
@@ -44,14 +55,15 @@ export const withoutAmounts = (text: string): string => text.replace(DOSE, NO_DO
  * every amount of the sentence, unless staff read. The names stay: they are history.
  */
 export function withoutDoses(base: EvidenceBase, text: string, audience: Audience = 'public'): string {
+  if (text.search(DOSE) < 0) return text;
   const { refused, staff } = guardedNames(base);
-  const plain = fold(text).replace(VESSELS, '');
+  const plain = withoutVessels(fold(text));
   if (neverDosed([plain]) !== undefined || refused.some((name) => holds(plain, name))) return withoutAmounts(text);
   if (audience === 'staff') return text;
   return text
     .split(/(?<=[.;!?])(?=\s)/u)
     .map((sentence) => {
-      const said = fold(sentence).replace(VESSELS, '');
+      const said = withoutVessels(fold(sentence));
       return isStaffOnly([said]) || staff.some((name) => holds(said, name)) ? withoutAmounts(sentence) : sentence;
     })
     .join('');
@@ -73,4 +85,14 @@ export function amountMayShow(base: EvidenceBase, material: string, form?: strin
 export function amountShown(base: EvidenceBase, { what, form, amount }: Ingredient, audience: Audience = 'public'): string {
   if (!amount) return '';
   return amountMayShow(base, what ? base.resolve(what.text, MATERIAL_KINDS) : '', form, audience) ? amount.text : NO_DOSE;
+}
+
+/** The form of an ingredient as it may be shown: a solution of so many grams to the litre is a dose too. */
+export function formShown(
+  base: EvidenceBase,
+  { what, form = '' }: Pick<Ingredient, 'what' | 'form'>,
+  audience: Audience = 'public',
+): string {
+  const may = amountMayShow(base, what ? base.resolve(what.text, MATERIAL_KINDS) : '', form, audience);
+  return may ? withoutDoses(base, form, audience) : withoutAmounts(form);
 }

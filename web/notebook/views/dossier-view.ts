@@ -1,3 +1,4 @@
+import { withoutDoses } from '../../domain/pot/without-doses.ts';
 import { captionsOf, type CaptionView } from './caption-view.ts';
 import { type EvidenceSheetView, type ListedReference, listReferences, sheetOf } from './evidence-sheet-view.ts';
 import type { Notebook } from '../notebook.ts';
@@ -16,13 +17,19 @@ export interface DossierView {
   readonly missing: readonly string[];
 }
 
+/** A caption as it may leave the desk; where an amount went, its marks go with it. */
+function undosed({ base }: Notebook, caption: CaptionView): CaptionView {
+  const [headline, text] = [withoutDoses(base, caption.headline), withoutDoses(base, caption.text)];
+  return headline === caption.headline && text === caption.text ? caption : { ...caption, headline, text, bound: [], notices: [] };
+}
+
 /** The dossier of a display; undefined when there is none of that id. */
 export function dossierView(notebook: Notebook, id: string): DossierView | undefined {
   const shown = shownColours(notebook, id);
   if (!shown) return undefined;
   const sheets = shown.colours.flatMap((one) => {
     const sheet = sheetOf(notebook, shown, one);
-    return sheet ? [{ ...sheet, captions: captionsOf(notebook, shown, one) }] : [];
+    return sheet ? [{ ...sheet, captions: captionsOf(notebook, shown, one).map((caption) => undosed(notebook, caption)) }] : [];
   });
   const keys = sheets.flatMap(({ references, missing }) => [...references.map(({ key }) => key), ...missing]);
   return {

@@ -49,7 +49,7 @@ export function drawerNotes(notebook: Notebook, by: DrawerBy, key: string): read
     .map((note): DrawerNote => ({
       id: note.id,
       file: note.file,
-      title: note.title,
+      title: titleOf(notebook.base, note.id),
       kind: note.record.kind,
       kindWord: kindWords[note.record.kind].one,
       says: cardSays(notebook.base, note),

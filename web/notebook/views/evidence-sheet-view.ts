@@ -1,4 +1,4 @@
-import { amountShown, withoutDoses } from '../../domain/pot/without-doses.ts';
+import { amountShown, formShown, withoutDoses } from '../../domain/pot/without-doses.ts';
 import type { EvidenceBase } from '../../domain/claim/evidence-base.ts';
 import type { Citation, Ingredient, Note } from '../../domain/note/note.ts';
 import { standInsOf } from '../../domain/caption/caption-subject.ts';
@@ -183,7 +183,7 @@ function recipeOf(base: EvidenceBase, { id, title, record }: Note): SheetRecipe 
   if (record.kind !== 'recipe') return { id, title, ingredients: [], steps: [], basedOn: [], cautions: [] };
   return {
     id,
-    title,
+    title: withoutDoses(base, title),
     ingredients: record.ingredients.map((one) => ingredientText(base, one)),
     steps: record.steps.map((step) => withoutDoses(base, step)),
     basedOn: record.basedOn.map(({ text }) => {
@@ -199,12 +199,12 @@ function trialOf(base: EvidenceBase, { id, title, record }: Note, code: string):
   const { hardness, pH, note } = record.water ?? {};
   return {
     id,
-    title,
+    title: withoutDoses(base, title),
     code,
     date: record.date?.text ?? '',
     by: record.by ?? '',
     water: [hardness, pH === undefined ? undefined : `pH ${pH}`, note].filter((part) => part !== undefined).join(', '),
-    lots: record.lots,
+    lots: record.lots.map((lot) => withoutDoses(base, lot)),
     actual: record.actual.map((one) => ingredientText(base, one)),
     log: record.log.map((line) => withoutDoses(base, line)),
     deviations: record.deviations.map((line) => withoutDoses(base, line)),
@@ -213,9 +213,9 @@ function trialOf(base: EvidenceBase, { id, title, record }: Note, code: string):
 
 /** "Alum, 15 %, crystals"; "American cochineal for kermes, 8 %". */
 function ingredientText(base: EvidenceBase, ingredient: Ingredient): string {
-  const { what, form, standsFor } = ingredient;
+  const { what, standsFor } = ingredient;
   const kinds = ['dyestuff', 'mordant', 'assistant', 'process'] as const;
   const name = what ? titleOf(base, base.resolve(what.text, kinds)) : 'something unnamed';
   const meant = standsFor ? ` for ${inSentence(base, base.resolve(standsFor.text, kinds))}` : '';
-  return [`${name}${meant}`, amountShown(base, ingredient), withoutDoses(base, form ?? '')].filter((part) => part !== '').join(', ');
+  return [`${name}${meant}`, amountShown(base, ingredient), formShown(base, ingredient)].filter((part) => part !== '').join(', ');
 }

@@ -98,8 +98,8 @@ function noteView(base: EvidenceBase, { note, hit, named, compound, group }: Fou
   const isBare = !hit && !named && compound === undefined;
   return {
     id: note.id,
-    title: note.title,
-    marked: markedText(note.title, marks),
+    title: titleOf(base, note.id),
+    marked: markedText(titleOf(base, note.id), marks),
     kindWord: kindWords[note.record.kind].one,
     why: isBare
       ? ''

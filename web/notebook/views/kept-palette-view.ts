@@ -1,3 +1,4 @@
+import { withoutDoses } from '../../domain/pot/without-doses.ts';
 import type { EvidenceBase } from '../../domain/claim/evidence-base.ts';
 import { noteId } from '../../domain/note/note.ts';
 import { type PaletteColour, paletteOf } from '../../domain/palette/palette.ts';
@@ -94,7 +95,7 @@ function keptColour(
     nowVerdict: now ? verdictWords[now].word : '',
     changed,
     says: saysOf(title, kept, now),
-    note: remark ?? '',
+    note: withoutDoses(base, remark ?? ''),
     ...(colour && { cloth: clothOf(base, colour, 'none') }),
   };
 }

@@ -89,7 +89,7 @@ export function noteView(notebook: Notebook, id: string): NoteView | undefined {
     file: note.file,
     kind: note.record.kind,
     kindWord: kindWords[note.record.kind].one,
-    title: note.title,
+    title: titleOf(base, note.id),
     latin: 'latin' in note.record ? note.record.latin : [],
     names: note.names,
     tags: note.tags,
@@ -108,8 +108,8 @@ export function noteView(notebook: Notebook, id: string): NoteView | undefined {
     linksTo: linkedFrom(base, note)
       .map((linked) => base.note(linked))
       .filter((linked) => linked !== undefined)
-      .map(linkedNote),
-    linksFrom: linkedTo(base, note).map(linkedNote),
+      .map((linked) => linkedNote(base, linked)),
+    linksFrom: linkedTo(base, note).map((linked) => linkedNote(base, linked)),
     laboratory: note.record.kind === 'textile' ? labLinks(note.record) : [],
   };
 }
@@ -122,7 +122,11 @@ function undosed(base: Notebook['base'], note: Note): Note {
   return plain === body ? note : { ...note, source: note.source.slice(0, note.bodyStart) + plain };
 }
 
-const linkedNote = ({ id, title, record }: Note): LinkedNote => ({ id, title, kindWord: kindWords[record.kind].one });
+const linkedNote = (base: Notebook['base'], { id, record }: Note): LinkedNote => ({
+  id,
+  title: titleOf(base, id),
+  kindWord: kindWords[record.kind].one,
+});
 
 function sourceView({ key, locator }: Citation, bibliography: ReadonlyMap<string, BibliographyEntry>): SourceView {
   const entry = bibliography.get(key);

@@ -1,4 +1,4 @@
-import { amountShown, withoutDoses } from '../../domain/pot/without-doses.ts';
+import { amountShown, formShown, withoutDoses } from '../../domain/pot/without-doses.ts';
 import type { EvidenceBase } from '../../domain/claim/evidence-base.ts';
 import { swatchFromStated } from '../../domain/colour/swatch-colour.ts';
 import { noteId, type Note, type Sample, type TrialRecord } from '../../domain/note/note.ts';
@@ -99,13 +99,13 @@ export function potList({ base }: Notebook): readonly PotLine[] {
   return base
     .ofKind('trial')
     .filter(({ record }) => record.samples.some(({ code }) => code !== undefined && readSkeinCode(code)))
-    .map((note) => potLine(note as Trial))
+    .map((note) => potLine(base, note as Trial))
     .sort((a, b) => (a.id < b.id ? 1 : -1));
 }
 
-const potLine = ({ id, title, record }: Trial): PotLine => ({
+const potLine = (base: EvidenceBase, { id, title, record }: Trial): PotLine => ({
   id,
-  title,
+  title: withoutDoses(base, title),
   state: stateOf(record),
   stateWord: potStateWords[stateOf(record)],
   date: record.date?.text ?? '',
@@ -127,11 +127,11 @@ export function potView({ base }: Notebook, id: string): PotView | undefined {
   const lines = record.log.map((line) => readLogLine(line, day));
   return {
     id: note.id,
-    title: note.title,
+    title: withoutDoses(base, note.title),
     recipe,
     recipeTitle: recipe === '' ? '' : titleOf(base, recipe),
     state: stateOf(record),
-    planned: /^Planned [^\n]*/m.exec(note.source.slice(note.bodyStart))?.[0] ?? '',
+    planned: withoutDoses(base, /^Planned [^\n]*/m.exec(note.source.slice(note.bodyStart))?.[0] ?? ''),
     skeins: skeinsOf(base, record),
     toWeigh: toWeigh(base, record, recipe),
     steps: (asked?.kind === 'recipe' ? asked.steps : []).map((text, step) => ({
@@ -163,16 +163,17 @@ function toWeigh(base: EvidenceBase, { actual, samples }: TrialRecord, recipe: s
   const grams = samples.reduce((sum, { fibreGrams }) => sum + (fibreGrams ?? 0), 0);
   const scaled = scaleRecipe(base, noteId(recipe), grams > 0 ? grams : undefined)?.ingredients ?? [];
   return actual.flatMap((one, nth): ToWeigh[] => {
-    const { what, form } = one;
+    const { what } = one;
     if (!what) return [];
     const id = base.resolve(what.text, ['mordant', 'dyestuff', 'assistant', 'process']);
     // Water is measured by the pot, not weighed.
     if (id === 'water') return [];
-    const asked = scaled.find((other) => other.what === id && other.form === form) ?? scaled.find((other) => other.what === id);
+    const asked =
+      scaled.find((other) => other.what === id && other.form === formShown(base, one)) ?? scaled.find((other) => other.what === id);
     return [
       {
         nth,
-        what: [titleOf(base, id), form].filter((part) => part !== undefined).join(', '),
+        what: [titleOf(base, id), formShown(base, one)].filter((part) => part !== '').join(', '),
         planned: asked?.asPlanned ? quantityText(asked.asPlanned) : '',
         weighed: amountShown(base, one),
         problem: asked?.problem === 'never-dosed' || asked?.problem === 'staff-only' ? scaleProblemWords[asked.problem] : '',
@@ -219,7 +220,8 @@ export function codeView({ base }: Notebook, typed: string): CodeView {
   const views = (found.is === 'one' ? [found.sample] : found.samples)
     .map(({ trial }) => base.note(trial))
     .filter((note) => note !== undefined);
-  if (found.is === 'several') return { is: 'several', says: codeFoundWords.several, trials: views.map(({ id, title }) => ({ id, title })) };
+  if (found.is === 'several')
+    return { is: 'several', says: codeFoundWords.several, trials: views.map(({ id }) => ({ id, title: titleOf(base, id) })) };
   return oneCode(base, found, views[0]);
 }
 
@@ -230,7 +232,7 @@ function oneCode(base: EvidenceBase, { sample }: Extract<CodeFound, { is: 'one' 
   return {
     is: 'one',
     skein: skeinView(base, found, sample.nth),
-    pot: potLine(note as Trial),
+    pot: potLine(base, note as Trial),
     recipe,
     recipeTitle: recipe === '' ? '' : titleOf(base, recipe),
   };

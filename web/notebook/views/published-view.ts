@@ -1,3 +1,4 @@
+import { withoutDoses } from '../../domain/pot/without-doses.ts';
 import type { EvidenceBase } from '../../domain/claim/evidence-base.ts';
 import { isoDay } from '../../domain/light/iso-day.ts';
 import type { JudgedClaim } from '../../domain/verdict/judge-claim.ts';
@@ -172,7 +173,12 @@ function publishedColour({ base }: Notebook, one: ShownColour, board: BoardColou
       classes: board.cloth?.classes ?? 0,
       code: board.code,
       latin: board.latin,
-      captions: board.captions.map(({ lang, headline, text, version }) => ({ lang, headline, text, version })),
+      captions: board.captions.map(({ lang, headline, text, version }) => ({
+        lang,
+        headline: withoutDoses(base, headline),
+        text: withoutDoses(base, text),
+        version,
+      })),
       because: clean(sheet?.because ?? []),
       speaksFor: speaksFor.flatMap(([, cited]) => (cited ? [publishedClaim(cited)] : [])),
       speaksAgainst: speaksAgainst.flatMap(([, cited]) => (cited ? [publishedClaim(cited)] : [])),

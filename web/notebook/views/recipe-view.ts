@@ -174,7 +174,7 @@ export function recipeView(
       weave: weaveOf(base, fibre),
       text: [
         fibre === undefined ? undefined : inSentence(base, fibre),
-        sample.note,
+        sample.note === undefined ? undefined : withoutDoses(base, sample.note),
         sample.onto === undefined ? undefined : `onto ${sample.onto}`,
       ]
         .filter((part) => part !== undefined)

@@ -1,4 +1,4 @@
-import { amountMayShow, amountShown, withoutAmounts, withoutDoses } from '../../domain/pot/without-doses.ts';
+import { amountShown, formShown, withoutDoses } from '../../domain/pot/without-doses.ts';
 import { type OnScreen, onScreen } from '../../domain/colour/swatch-colour.ts';
 import { MATERIAL_KINDS } from '../../domain/claim/evidence-base.ts';
 import type { Ingredient, Note, NoteRecord, StatedColour } from '../../domain/note/note.ts';
@@ -254,7 +254,7 @@ class RecordReader {
         row('Vessel', words(record.vessel)),
         row('Water', words(waterText.filter((part) => part !== undefined).join(', '))),
         row('Bath', joinLines([nth, after.length === 0 ? [] : [{ text: 'after ' }, ...after]], ', ')),
-        row('Lots', words(record.lots.join('; '))),
+        row('Lots', words(record.lots.map(this.#undosed).join('; '))),
       ],
       sections: [
         {
@@ -274,7 +274,7 @@ class RecordReader {
                   ],
                   ', ',
                 ),
-                sample.note === undefined ? [] : [quiet(sample.note)],
+                sample.note === undefined ? [] : [quiet(this.#undosed(sample.note))],
               ],
               sample.fibre && this.notebook.base.resolve(sample.fibre.text, ['fibre']),
             ),
@@ -437,11 +437,7 @@ class RecordReader {
         [...say.ref(what, MATERIAL_KINDS), ...(standsFor ? [{ text: ', standing in for ' }, ...say.ref(standsFor, MATERIAL_KINDS)] : [])],
         words(role),
         words(amountShown(base, { range, what, amount, form })),
-        words(
-          form === undefined || amountMayShow(base, what ? base.resolve(what.text, MATERIAL_KINDS) : '', form)
-            ? form
-            : withoutAmounts(form),
-        ),
+        words(formShown(base, { what, form })),
       ]),
     };
   }

@@ -4,7 +4,7 @@ import type { Note, NoteId, TrialRecord } from '../../domain/note/note.ts';
 import { trialCautions } from '../../domain/pot/cautions-for.ts';
 import { repeatability } from '../../domain/pot/repeatability.ts';
 import { trialFacts } from '../../domain/pot/trial-facts.ts';
-import { amountShown, withoutDoses } from '../../domain/pot/without-doses.ts';
+import { amountShown, formShown, withoutDoses } from '../../domain/pot/without-doses.ts';
 import { dyedRecipes, type DyedSample } from '../../domain/verdict/cloths.ts';
 import type { Notebook } from '../notebook.ts';
 import { deltaText } from '../words/because.ts';
@@ -99,7 +99,7 @@ export function trialView(notebook: Notebook, id: string): TrialView | undefined
         title: titleOf(base, used),
         role: one.role ?? '',
         amount: amountShown(base, one),
-        form: say(one.form ?? ''),
+        form: formShown(base, one),
         standsFor: one.standsFor ? inSentence(base, base.resolve(one.standsFor.text, MATERIAL_KINDS)) : '',
       };
     }),
@@ -142,7 +142,7 @@ function skeinOf({ base, colours }: Notebook, note: Note, sample: TrialRecord['s
     fibre === undefined ? undefined : inSentence(base, fibre),
     sample.fibreGrams === undefined ? undefined : `${sample.fibreGrams} g`,
     sample.onto === undefined ? undefined : `onto ${sample.onto}`,
-    sample.note,
+    sample.note === undefined ? undefined : withoutDoses(base, sample.note),
   ];
   return {
     code: sample.code ?? `${note.id}, skein ${nth + 1}`,

@@ -85,7 +85,7 @@ function lotsOf({ base }: Notebook, wanted: ReadonlySet<string>): readonly LotEn
     for (const lot of record.lots) {
       const key = lot.trim().toLowerCase();
       const held = lots.get(key) ?? { text: withoutDoses(base, lot), trials: [] };
-      held.trials.push({ id, title });
+      held.trials.push({ id, title: withoutDoses(base, title) });
       lots.set(key, held);
     }
   }

@@ -1,6 +1,7 @@
 import { evidenceClassOf } from '../../domain/claim/evidence-class.ts';
 import type { EvidenceBase } from '../../domain/claim/evidence-base.ts';
 import { formatSpan } from '../../domain/date/format-date.ts';
+import { withoutDoses } from '../../domain/pot/without-doses.ts';
 import type { Checked, Citation, KnownBy } from '../../domain/note/note.ts';
 import { WORLD } from '../../domain/place/region-tree.ts';
 import type { RouteJudgement } from '../../domain/verdict/judge-route.ts';
@@ -38,7 +39,7 @@ export function titleOf(base: EvidenceBase, id: string): string {
   if (pair?.length === 2) return pair.map((one) => titleOf(base, one)).join(' with ');
   const slash = id.indexOf('/');
   if (slash > 0 && !base.note(id)) return `${id.slice(slash + 1)} (${titleOf(base, id.slice(0, slash))})`;
-  return base.note(id)?.title ?? id;
+  return withoutDoses(base, base.note(id)?.title ?? id);
 }
 
 /**
