@@ -13,6 +13,8 @@ const PLACES: readonly (readonly [hash: string, words: string | RegExp])[] = [
   ['#/who-had-what?region=hanse-towns&year=1370', 'Kermes'],
   ['#/recipes', 'Madder'],
   ['#/on-show', 'On show'],
+  ['#/on-show/house-2-board', 'What is not on it'],
+  ['#/on-show/house-2-board?publish=1', 'Take the folder as a zip'],
   ['#/notebook', 'Read in a folder or a zip'],
   ['#/notebook?by=dyestuff', 'Madder'],
   ['#/notebook?find=weld', 'In these words'],

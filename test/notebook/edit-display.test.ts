@@ -50,6 +50,20 @@ describe('editDisplay', () => {
     expect(woad).toMatchObject({ placed: true, box: { x: 20, y: 40, widthMm: 60, heightMm: 75 } });
   });
 
+  // What the order lays out hangs below what has a place, so the first move writes every place down, and the next its own line.
+  test('once every cloth has its place, moving one writes that one alone', async () => {
+    const notebook = await demoNotebook();
+    const boxes = () => displayView(notebook, BOARD)?.colours.flatMap(({ what, box }) => (box ? [{ what, box }] : [])) ?? [];
+    const first = boxes();
+    expect(first).toHaveLength(9);
+    expect(written(notebook, { is: 'places', boxes: first }).come).toHaveLength(9);
+    const moved = boxes().map((one) => (one.what === 'woad-wool' ? { ...one, box: { ...one.box, x: one.box.x + 5 } } : one));
+    const { gone, come } = written(notebook, { is: 'places', boxes: moved });
+    expect(gone).toHaveLength(1);
+    expect(come).toHaveLength(1);
+    expect(come[0]).toContain('what: woad-wool');
+  });
+
   test('laid out anew, every place given by hand is given up and nothing else', async () => {
     const notebook = await demoNotebook();
     const box = { x: 20, y: 40, widthMm: 60, heightMm: 75 };

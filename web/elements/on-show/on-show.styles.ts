@@ -87,6 +87,9 @@ export const onShowStyles = css`
     min-block-size: var(--tg-touch);
     padding-inline: var(--tg-space-4);
   }
+  summary {
+    padding-block: var(--tg-space-2);
+  }
   .asked {
     display: flex;
     flex-wrap: wrap;

@@ -34,6 +34,11 @@ export class TgDisplay extends LitElement {
         max-inline-size: 60rem;
         margin-block: var(--tg-space-4);
       }
+      summary > h2 {
+        display: inline-block;
+        inline-size: calc(100% - 1.5em);
+        margin-block-start: var(--tg-space-5, var(--tg-space-4));
+      }
       .not-then {
         display: grid;
         grid-template-columns: repeat(auto-fill, minmax(min(20rem, 100%), 1fr));
@@ -70,6 +75,8 @@ export class TgDisplay extends LitElement {
     this.#paper.set(view?.sheet, 0);
   });
   readonly #paper = new PageSize(this);
+  /** Whether the screen was wider than a narrow phone’s when the page was opened. */
+  readonly #roomy = globalThis.matchMedia('(min-width: 25rem)').matches;
 
   override willUpdate(changed: PropertyValues<this>) {
     if (!this.engine || !(['engine', 'displayId', 'version'] as const).some((name) => changed.has(name))) return;
@@ -135,19 +142,26 @@ export class TgDisplay extends LitElement {
       <div class="screen" @tg-display-edit=${this.#answerEdit}>
         ${this.#movedText()}
         <tg-board-files .display=${view} .language=${this.language} .windows=${this.windows} .day=${this.now.slice(0, 10)}></tg-board-files>
-        <h2>Arranging it</h2>
-        <tg-arrange .display=${view}></tg-arrange>
-        <h2>Captions</h2>
-        <div part="captions">${view.colours.map((colour) => this.#captions(view, colour))}</div>
-        <h2>Light</h2>
-        <tg-light-plan .engine=${this.engine} .displayId=${view.id} .version=${this.version} .now=${this.now}></tg-light-plan>
-        <h2>What is not on it</h2>
-        ${view.gaps === '' ? nothing : html`<p>${view.gaps}</p>`}
-        <ul class="not-then">
-          ${view.notThen.map(({ title, why }) => html`<li><strong>${title}</strong><br /><span class="quiet">${why}</span></li>`)}
-        </ul>
+        ${this.#folded('Arranging it', html`<tg-arrange .display=${view}></tg-arrange>`)}
+        ${this.#folded('Captions', html`<div part="captions">${view.colours.map((colour) => this.#captions(view, colour))}</div>`)}
+        ${this.#folded('Light', html`<tg-light-plan .engine=${this.engine} .displayId=${view.id} .version=${this.version} .now=${this.now}></tg-light-plan>`)}
+        ${this.#folded(
+          'What is not on it',
+          html`${view.gaps === '' ? nothing : html`<p>${view.gaps}</p>`}
+            <ul class="not-then">
+              ${view.notThen.map(({ title, why }) => html`<li><strong>${title}</strong><br /><span class="quiet">${why}</span></li>`)}
+            </ul>`,
+        )}
       </div>
     `;
+  }
+
+  /** A part of the page under its heading: open where there is room, folded on a phone. */
+  #folded(heading: string, matter: unknown) {
+    return html`<details ?open=${this.#roomy}>
+      <summary><h2>${heading}</h2></summary>
+      ${matter}
+    </details>`;
   }
 
   #captions(view: DisplayView, colour: BoardColour) {
