@@ -23,6 +23,9 @@ export class TgBoardFiles extends LitElement {
   static override styles = [
     baseStyles,
     css`
+      summary {
+        padding-block: var(--tg-space-2);
+      }
       :host {
         display: block;
         font: var(--tg-type-small) / 1.5 var(--tg-font-label);
