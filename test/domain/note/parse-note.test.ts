@@ -341,11 +341,13 @@ captions:
     review: [{ by: curator, date: 2026-03-01, says: too long, decision: accepted, reason: it was }]
   - { for: wool/grey, lang: de, text: Grau. }
 light: { lux: 50, hours-per-day: 7.5, days-per-year: 250, uv: removed, window: none, from: 2026-04-01 }
-swap-sets: [{ what: madder-alum-wool, codes: [A-1, A-2], days: 30 }]`,
+swap-sets: [{ what: madder-alum-wool, codes: [A-1, A-2], days: 30 }]
+published-at: https://board.example/`,
     {
       palette: ref('reds'),
       order: 'source',
       version: 2,
+      publishedAt: 'https://board.example/',
       sheet: { size: 'a2', orientation: 'landscape', widthMm: undefined, heightMm: undefined },
       places: [
         expect.objectContaining({ what: ref('madder-alum-wool'), form: 'swatch', cloth: 'printed', caption: 'below', x: undefined }),
@@ -416,7 +418,8 @@ source: a, p. 1
 sources: [b, "c, fol. 2, v"]
 checked: read-whole
 review-by: 2030-01
-invented: true`;
+invented: true
+private: true`;
 
 describe('parseNote', () => {
   test.each(NOTE_KINDS)('reads every key of a %s', (kind) => {
@@ -432,6 +435,7 @@ describe('parseNote', () => {
       tags: ['red', 'root'],
       checked: 'read-whole',
       invented: true,
+      private: true,
     });
     expect(note.names).toEqual([{ name: 'grain' }, { name: 'Krapp', lang: 'de' }]);
     expect(note.sources).toEqual([cite('a', 'p. 1'), cite('b'), cite('c', 'fol. 2, v')]);
