@@ -47,8 +47,10 @@ describe('packages', () => {
     expect(asked.filter(([name, version]) => packages[`node_modules/${name}`]?.version !== version.replace(/^npm:.*@/, ''))).toEqual([]);
   });
   test('npm run sbom lists all that is handed on, as CycloneDX', () => {
+    // As from a shell: what an outer npm leaves in the environment would change what the inner one lists.
+    const env = Object.fromEntries(Object.entries(process.env).filter(([key]) => !/^(?:npm_|NODE_ENV$|INIT_CWD$)/i.test(key)));
     const bill = JSON.parse(
-      execFileSync('npm', ['run', '--silent', 'sbom'], { cwd: ROOT, encoding: 'utf8', maxBuffer: 64 * 1024 * 1024 }),
+      execFileSync('npm', ['run', '--silent', 'sbom'], { cwd: ROOT, env, encoding: 'utf8', maxBuffer: 64 * 1024 * 1024 }),
     ) as { bomFormat: string; components: readonly { name: string; version: string; licenses?: readonly unknown[] }[] };
     expect(bill.bomFormat).toBe('CycloneDX');
     const listed = new Map(bill.components.map((one) => [`${one.name}@${one.version}`, one]));
