@@ -172,6 +172,23 @@ describe('Keeper, in and out', () => {
     expect(await stored(tab)).toEqual(['broken.md', 'own.md']);
   });
 
+  test('reports what is wrong between notes, once all of them are read', async () => {
+    const tab = new Tab(new MemoryDisk());
+    const one = (path: string, text: string) => ({ path, byteCount: text.length, read: () => Promise.resolve(ok(bytes(text))) });
+    const report = await tab.keeper.importFiles({
+      from: 'x',
+      mayBeWrapped: false,
+      files: [
+        one('a.md', '---\nkind: region\ntitle: A\nwithin: b\nsource: k\n---\n'),
+        one('b.md', '---\nkind: region\ntitle: B\nwithin: nowhere-known\nsource: k\n---\n'),
+      ],
+    });
+    const told = report.problems.map(({ file, id, text, diagnostic }) => [file, id, text.slice(...diagnostic.range)]);
+    expect(told).toContainEqual(['b.md', 'b', 'nowhere-known']);
+    // B came in after A, which lies within it.
+    expect(told.filter(([, , at]) => at === 'b')).toEqual([]);
+  });
+
   test('an earlier version comes back into the notebook at hand', async () => {
     const tab = new Tab(new MemoryDisk());
     await tab.keeper.show(DEMO);

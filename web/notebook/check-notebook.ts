@@ -22,6 +22,16 @@ export function noteFindings(notebook: Notebook, path: string): readonly Diagnos
   return note ? findingsOf(notebook, note, notebook.checkContext()) : [];
 }
 
+/** What is wrong in the notes of these files, alone and between notes, in the order of the paths. */
+export function findingsInFiles(notebook: Notebook, paths: readonly string[]): readonly FileFinding[] {
+  const context = notebook.checkContext();
+  return paths.flatMap((path) => {
+    const note = notebook.base.noteIn(path);
+    if (!note) return [];
+    return findingsOf(notebook, note, context).map((diagnostic) => ({ file: path, id: note.id, text: note.source, diagnostic }));
+  });
+}
+
 /** What would be wrong in a note if its text were this: the notebook itself does not change. */
 export function textFindings(notebook: Notebook, path: string, text: string): readonly Diagnostic[] {
   const { value, diagnostics } = parseNote(path, text);

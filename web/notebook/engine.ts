@@ -67,6 +67,8 @@ export interface Engine {
   open(files: readonly NotebookFile[]): Promise<NotebookSize>;
   /** Reads files in beside those that are there; gives back what each note shows to be wrong by itself. */
   put(files: readonly NotebookFile[]): Promise<readonly FileFinding[]>;
+  /** What is wrong in the notes of these files, alone and between notes. */
+  findings(paths: readonly string[]): Promise<readonly FileFinding[]>;
   /** Names files that are part of the notebook although their bytes stay in the store. */
   mention(paths: readonly string[]): Promise<void>;
   remove(paths: readonly string[]): Promise<void>;
@@ -188,6 +190,7 @@ export interface Engine {
 export const ENGINE_METHODS = Object.keys({
   open: true,
   put: true,
+  findings: true,
   mention: true,
   remove: true,
   files: true,

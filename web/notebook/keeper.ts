@@ -138,7 +138,8 @@ export class Keeper {
     const { importFiles } = await import('./import/import-files.ts');
     const report = await importFiles(this.store, found, { ...options, readIn: (files) => this.#putAway(files) });
     this.#say({ type: 'changed', paths: [...report.added, ...report.replaced], by: 'this-tab' });
-    return report;
+    // Looked at once more when all lie there: what a note refers to may have come in after it.
+    return { ...report, problems: await this.#engine.findings([...report.added, ...report.replaced, ...report.unchanged]) };
   }
 
   /** The whole notebook as a zip, piece by piece. */

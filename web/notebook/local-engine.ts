@@ -84,6 +84,10 @@ export class LocalEngine implements Engine {
     return Promise.resolve(findings);
   }
 
+  findings(paths: readonly string[]): Promise<readonly FileFinding[]> {
+    return this.#ask(import('./check-notebook.ts'), ({ findingsInFiles }, notebook) => findingsInFiles(notebook, paths));
+  }
+
   mention(paths: readonly string[]): Promise<void> {
     for (const path of paths) this.#notebook.mention(path);
     return Promise.resolve();
