@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import Papa from 'papaparse';
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { printedPages } from '../helpers/printed.ts';
 import { accessibilityFaults, type WatchedSite, watchedSite } from '../helpers/watched-site.ts';
@@ -74,11 +74,11 @@ describe('who had what, when', () => {
     const words = await claim(page).innerText();
     expect(words.startsWith(reached.slice(0, reached.indexOf(':')))).toBe(true);
     // Claim and band are both to be seen, whatever the chart's length.
-    for (const part of [claim(page), page.locator('.band:focus')]) {
+    const seen = async (part: Locator) => {
       const { y = -1, height = 0 } = (await part.boundingBox()) ?? {};
-      expect(y).toBeGreaterThanOrEqual(0);
-      expect(y + height).toBeLessThanOrEqual(900);
-    }
+      return y >= 0 && y + height <= 900 ? 'in the window' : `from ${y} to ${y + height}`;
+    };
+    for (const part of [claim(page), page.locator('.band:focus')]) await expect.poll(() => seen(part)).toBe('in the window');
     await page.keyboard.press('ArrowUp');
     await page.keyboard.press('Space');
     await expect.poll(() => claim(page).innerText()).not.toBe(words);
@@ -159,9 +159,9 @@ describe('who had what, when', () => {
     await expect.poll(async () => (await cloths(1671)).length).toBeGreaterThan(0);
     expect(await cloths(1671)).not.toEqual(before);
     // What hangs here is what the palette of that place and year has.
-    const hanging = (await cloths(1671)).length;
     const other = await site.openBeside(page, `${site.origin}/#/palette?region=hanse-towns&when=1671&group=none`);
-    await other.getByText(`${hanging} colours hang here`).waitFor();
+    const said = await other.getByText(/^\d+ colours hang here/).innerText();
+    await expect.poll(async () => (await cloths(1671)).length).toBe(Number.parseInt(said, 10));
 
     const spool = thread(page).getByText('1671');
     await spool.scrollIntoViewIfNeeded();

@@ -215,7 +215,7 @@ export class TgAvailabilityChart extends LitElement {
     else void this.#reach(next);
   }
 
-  /** Takes the keys to a band; where it would lie at the edge of the window, into the middle. */
+  /** Takes the keys to a band; where it would lie at the edge of the window, into the middle: at once, since keys are held down. */
   async #reach(claimKey: string) {
     this.reached = claimKey;
     await this.updateComplete;
@@ -223,7 +223,7 @@ export class TgAvailabilityChart extends LitElement {
     if (!band) return;
     band.focus({ preventScroll: true });
     const { top, bottom } = band.getBoundingClientRect();
-    if (top < 0 || bottom > innerHeight * 0.7) band.scrollIntoView({ block: 'center' });
+    if (top < 0 || bottom > innerHeight * 0.7) band.scrollIntoView({ block: 'center', behavior: 'instant' });
   }
 
   #pick(claimKey: string) {
