@@ -89,6 +89,13 @@ export async function watchedSite(): Promise<WatchedSite> {
 /** What axe finds at WCAG 2.2 AA in a page opened with `bypassPolicy`, shadow trees included. */
 export async function accessibilityFaults(page: Page): Promise<readonly string[]> {
   if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(axe);
+  // What is still fading in has not its own contrast yet: a fade takes 160 ms and may wait a frame for its beginning.
+  await page.evaluate(async () => {
+    const frame = () => new Promise((done) => requestAnimationFrame(done));
+    await frame();
+    await frame();
+    for (let still = 0; still < 5; still = document.getAnimations().length === 0 ? still + 1 : 0) await frame();
+  });
   return page.evaluate(async () => {
     interface Found {
       readonly violations: readonly {
