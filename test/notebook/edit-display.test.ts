@@ -206,7 +206,7 @@ describe('displayNote', () => {
     if (!draft) throw new Error('no draft');
     notebook.put({ path: draft.path, bytes: encoder.encode(draft.text) });
     const note = notebook.base.note(draft.id);
-    expect(note && notebook.findingsIn(note)).toEqual([]);
+    expect(note && notebook.foundInText(note.file)).toEqual([]);
     const view = displayView(notebook, draft.id);
     expect(view?.colours).toHaveLength(9);
     expect(view?.problems).toEqual([]);

@@ -29,9 +29,11 @@ describe('LocalEngine', () => {
     expect((await engine.choices()).regions.map(({ title }) => title)).toContain('Albion');
   });
 
-  test('says what each file put shows to be wrong by itself', async () => {
+  test('says what is wrong in the files put', async () => {
     const engine = new LocalEngine();
-    const findings = await engine.put([region('england'), { path: 'broken.md', bytes: text('---\nkind: recipie\n---\n') }]);
+    const files = [region('england'), { path: 'broken.md', bytes: text('---\nkind: recipie\n---\n') }];
+    await engine.put(files);
+    const findings = await engine.findings(files.map(({ path }) => path));
     expect(findings.map(({ file, diagnostic }) => [file, diagnostic.code])).toEqual([['broken.md', 'kind-unknown']]);
   });
 

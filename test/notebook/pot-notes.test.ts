@@ -33,7 +33,7 @@ describe('a pot from its plan to its colour', () => {
     for (const code of codes) expect(isChecked(code.replaceAll('-', ''))).toBe(true);
     for (const { path, text } of first) {
       const note = demo.put({ path, bytes: encoder.encode(text) });
-      expect(note && demo.findingsIn(note)).toEqual([]);
+      expect(note && demo.foundInText(note.file)).toEqual([]);
     }
     expect(first[0]?.text).toContain('fibre-mass: 83.33 g');
   });
@@ -79,7 +79,7 @@ describe('a pot from its plan to its colour', () => {
     log({ is: 'out' }, '12:10', '13:00');
     log({ is: 'colour', nth: 0, typed: '45.1 44.8 27.9', by: 'instrument' }, '14:00');
     const note = demo.put({ path: pot.path, bytes: encoder.encode(text) });
-    expect(note && demo.findingsIn(note)).toEqual([]);
+    expect(note && demo.foundInText(note.file)).toEqual([]);
     expect(trialFacts(demo.base, pot.id)).toMatchObject({
       topCelsius: 68,
       heldMinutes: 60,
@@ -105,7 +105,7 @@ describe('a pot from its plan to its colour', () => {
       text = made.text;
     }
     const note = demo.put({ path: pot.path, bytes: encoder.encode(text) });
-    expect(note && demo.findingsIn(note)).toEqual([]);
+    expect(note && demo.foundInText(note.file)).toEqual([]);
     expect(
       potView(demo, pot.id)
         ?.log.map(({ words }) => words)

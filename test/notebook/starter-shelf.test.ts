@@ -69,8 +69,8 @@ describe('starterShelf', () => {
       const notebook = new Notebook();
       notebook.putAll(files);
       const errors = [...notebook.base.notes()]
-        .flatMap((note) => notebook.findingsIn(note))
-        .filter(({ diagnostic }) => diagnostic.severity === 'error');
+        .flatMap((note) => notebook.foundInText(note.file))
+        .filter(({ severity }) => severity === 'error');
       expect(errors).toEqual([]);
     },
   );

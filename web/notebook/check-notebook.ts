@@ -11,9 +11,7 @@ import type { FileFinding, Notebook } from './notebook.ts';
  */
 export function notebookFindings(notebook: Notebook, today?: string): readonly FileFinding[] {
   const context = { ...notebook.checkContext(), ...(today === undefined ? {} : { today }) };
-  return [...notebook.base.notes()]
-    .sort((a, b) => (a.file < b.file ? -1 : 1))
-    .flatMap((note) => findingsOf(notebook, note, context).map((diagnostic) => ({ file: note.file, text: note.source, diagnostic })));
+  return [...notebook.base.notes()].sort((a, b) => (a.file < b.file ? -1 : 1)).flatMap((note) => fileFindings(notebook, note, context));
 }
 
 /** What is wrong in one note as it lies in the notebook. */
@@ -27,8 +25,7 @@ export function findingsInFiles(notebook: Notebook, paths: readonly string[]): r
   const context = notebook.checkContext();
   return paths.flatMap((path) => {
     const note = notebook.base.noteIn(path);
-    if (!note) return [];
-    return findingsOf(notebook, note, context).map((diagnostic) => ({ file: path, id: note.id, text: note.source, diagnostic }));
+    return note ? fileFindings(notebook, note, context) : [];
   });
 }
 
@@ -37,6 +34,9 @@ export function textFindings(notebook: Notebook, path: string, text: string): re
   const { value, diagnostics } = parseNote(path, text);
   return inOrder([...diagnostics, ...checkNote(notebook.base, value, notebook.checkContext())]);
 }
+
+const fileFindings = (notebook: Notebook, note: Note, context: CheckContext): readonly FileFinding[] =>
+  findingsOf(notebook, note, context).map((diagnostic) => ({ file: note.file, id: note.id, text: note.source, diagnostic }));
 
 const findingsOf = (notebook: Notebook, note: Note, context: CheckContext): readonly Diagnostic[] =>
   inOrder([...notebook.foundInText(note.file), ...checkNote(notebook.base, note, context)]);

@@ -65,8 +65,8 @@ export interface NotebookSize {
 export interface Engine {
   /** Takes these files for the whole notebook. */
   open(files: readonly NotebookFile[]): Promise<NotebookSize>;
-  /** Reads files in beside those that are there; gives back what each note shows to be wrong by itself. */
-  put(files: readonly NotebookFile[]): Promise<readonly FileFinding[]>;
+  /** Reads files in beside those that are there. */
+  put(files: readonly NotebookFile[]): Promise<void>;
   /** What is wrong in the notes of these files, alone and between notes. */
   findings(paths: readonly string[]): Promise<readonly FileFinding[]>;
   /** Names files that are part of the notebook although their bytes stay in the store. */

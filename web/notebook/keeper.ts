@@ -133,13 +133,16 @@ export class Keeper {
   }
 
   /** Reads a folder or zip in; what has only been shown goes. */
-  async importFiles(found: FoundFiles, options: Omit<ImportOptions, 'readIn'> = {}): Promise<ImportReport> {
+  async importFiles(found: FoundFiles, options: Omit<ImportOptions, 'readIn' | 'findings'> = {}): Promise<ImportReport> {
     if (!this.isKept) await this.beginEmpty();
     const { importFiles } = await import('./import/import-files.ts');
-    const report = await importFiles(this.store, found, { ...options, readIn: (files) => this.#putAway(files) });
+    const report = await importFiles(this.store, found, {
+      ...options,
+      readIn: (files) => this.#putAway(files),
+      findings: (paths) => this.#engine.findings(paths),
+    });
     this.#say({ type: 'changed', paths: [...report.added, ...report.replaced], by: 'this-tab' });
-    // Looked at once more when all lie there: what a note refers to may have come in after it.
-    return { ...report, problems: await this.#engine.findings([...report.added, ...report.replaced, ...report.unchanged]) };
+    return report;
   }
 
   /** The whole notebook as a zip, piece by piece. */
@@ -188,9 +191,9 @@ export class Keeper {
   }
 
   /** Puts files that are in the store into the notebook at hand; photos stay in the store. */
-  async #putAway(files: readonly NotebookFile[]) {
+  async #putAway(files: readonly NotebookFile[]): Promise<void> {
     await this.#engine.mention(files.map(({ path }) => path).filter(isPhotoPath));
-    return this.#engine.put(files.filter(({ path }) => !isPhotoPath(path)));
+    await this.#engine.put(files.filter(({ path }) => !isPhotoPath(path)));
   }
 
   async #load(paths: readonly string[]): Promise<void> {

@@ -76,12 +76,9 @@ export class LocalEngine implements Engine {
     return this.size();
   }
 
-  put(files: readonly NotebookFile[]): Promise<readonly FileFinding[]> {
-    const findings = files.flatMap((file) => {
-      const note = this.#notebook.put(file);
-      return note ? this.#notebook.findingsIn(note) : [];
-    });
-    return Promise.resolve(findings);
+  put(files: readonly NotebookFile[]): Promise<void> {
+    this.#notebook.putAll(files);
+    return Promise.resolve();
   }
 
   findings(paths: readonly string[]): Promise<readonly FileFinding[]> {

@@ -115,11 +115,6 @@ export class Notebook {
     return [...notes, ...others].sort((a, b) => (a.path < b.path ? -1 : 1));
   }
 
-  /** What a note shows to be wrong by itself, whatever stands in others. */
-  findingsIn({ file, id, source }: Note): readonly FileFinding[] {
-    return (this.#read.get(file) ?? []).map((diagnostic) => ({ file, id, text: source, diagnostic }));
-  }
-
   /** What was found in a note's own text when it was read. */
   foundInText(path: string): readonly Diagnostic[] {
     return this.#read.get(path) ?? [];

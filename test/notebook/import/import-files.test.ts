@@ -205,6 +205,7 @@ describe('importFiles', () => {
   test('passes on what the notebook finds wrong in the files written', async () => {
     const { store } = fresh();
     const read: string[] = [];
+    const asked: string[] = [];
     const finding = {
       file: 'a.md',
       text: 'x',
@@ -213,10 +214,15 @@ describe('importFiles', () => {
     const report = await importFiles(store, folder([file('a.md'), file('b.md')]), {
       readIn: (files) => {
         read.push(...files.map(({ path }) => path));
+        return Promise.resolve();
+      },
+      findings: (paths) => {
+        asked.push(...paths);
         return Promise.resolve([finding]);
       },
     });
     expect(read).toEqual(['a.md', 'b.md']);
+    expect(asked).toEqual(['a.md', 'b.md']);
     expect(report.problems).toEqual([finding]);
   });
 

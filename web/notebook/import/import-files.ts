@@ -30,8 +30,10 @@ export interface ImportReport {
 export interface ImportOptions {
   /** What happens to a file that is there with other bytes; the one replaced stays among its earlier versions. */
   readonly whereDifferent?: 'replace' | 'keep-mine';
-  /** Reads written files into the notebook at hand, and says what is wrong in them. */
-  readonly readIn?: (files: readonly NotebookFile[]) => Promise<readonly FileFinding[]>;
+  /** Reads written files into the notebook at hand. */
+  readonly readIn?: (files: readonly NotebookFile[]) => Promise<void>;
+  /** Says what is wrong in the files read in. Asked once all of them are, since what one refers to may come after it. */
+  readonly findings?: (paths: readonly string[]) => Promise<readonly FileFinding[]>;
   readonly onProgress?: (progress: ImportProgress) => void;
   /** Asked between batches. */
   readonly isStopped?: () => boolean;
@@ -59,7 +61,6 @@ class Import {
   readonly #added: string[] = [];
   readonly #replaced: string[] = [];
   readonly #unchanged: string[] = [];
-  readonly #problems: FileFinding[] = [];
 
   constructor(store: NotebookStore, from: string, plan: FilePlan, options: ImportOptions) {
     this.#store = store;
@@ -116,8 +117,7 @@ class Import {
       const earlier = before.get(path);
       (earlier === undefined ? this.#added : earlier.version === version ? this.#unchanged : this.#replaced).push(path);
     }
-    const problems = await this.#options.readIn?.(puts.map(({ path, bytes }) => ({ path, bytes })));
-    this.#problems.push(...(problems ?? []));
+    await this.#options.readIn?.(puts.map(({ path, bytes }) => ({ path, bytes })));
     return undefined;
   }
 
@@ -156,7 +156,7 @@ class Import {
     this.#options.onProgress?.({ planned: this.#plan.files.length, saved: this.#savedCount });
   }
 
-  #report(missing: readonly PlannedFile[], endedBy?: StoreFailure | 'stopped'): ImportReport {
+  async #report(missing: readonly PlannedFile[], endedBy?: StoreFailure | 'stopped'): Promise<ImportReport> {
     return {
       from: this.#from,
       planned: this.#plan.files.length,
@@ -165,7 +165,7 @@ class Import {
       unchanged: this.#unchanged,
       skipped: this.#skipped,
       hiddenCount: this.#plan.hiddenCount,
-      problems: this.#problems,
+      problems: (await this.#options.findings?.([...this.#added, ...this.#replaced, ...this.#unchanged])) ?? [],
       ...(endedBy && { endedBy }),
       missing: missing.map(({ path }) => path),
     };
