@@ -1,12 +1,12 @@
 import { css, html, LitElement } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { customElement, property } from 'lit/decorators.js';
 import { paletteCss, paletteCsv, type PaletteToFile } from '../../notebook/palette-files.ts';
 import { withDensity } from '../../notebook/png-density.ts';
 import type { DisplayView } from '../../notebook/views/display-view.ts';
 import { boardAltText } from '../../notebook/words/board-words.ts';
 import { drawnAsPng } from '../palette/drawn-as-png.ts';
 import { baseStyles } from '../shared/base.styles.ts';
-import { saveFile } from '../take-out/save-file.ts';
+import { TakeAway, takeAwayStyles } from '../take-out/take-away.ts';
 import { boardSvg } from './board-svg.ts';
 
 /** Points on an inch of the picture, as printers ask for. @source common practice. */
@@ -22,26 +22,13 @@ const MM_PER_INCH = 25.4;
 export class TgBoardFiles extends LitElement {
   static override styles = [
     baseStyles,
+    takeAwayStyles,
     css`
       summary {
         padding-block: var(--tg-space-2);
       }
-      :host {
-        display: block;
-        font: var(--tg-type-small) / 1.5 var(--tg-font-label);
-      }
-      div {
-        display: flex;
-        flex-wrap: wrap;
-        gap: 0 var(--tg-space-5);
-        align-items: center;
-      }
-      button {
-        min-block-size: var(--tg-touch);
-      }
       p {
         max-inline-size: var(--tg-measure);
-        margin: 0;
       }
     `,
   ];
@@ -55,7 +42,7 @@ export class TgBoardFiles extends LitElement {
   /** The day on its foot. */
   @property() day = '';
 
-  @state() private said = '';
+  readonly #away = new TakeAway(this);
 
   override render() {
     const { display } = this;
@@ -67,7 +54,7 @@ export class TgBoardFiles extends LitElement {
         ${this.#button('as CSS', () => this.#text('css', 'text/css', display ? paletteCss(coloursOf(display)) : ''))}
         ${this.#button('in words', () => this.#text('txt', 'text/plain', display ? `${boardAltText(display)}\n` : ''))}
       </div>
-      <p role="status">${this.said}</p>
+      <p role="status">${this.#away.said}</p>
       ${
         display
           ? html`<details>
@@ -88,7 +75,7 @@ export class TgBoardFiles extends LitElement {
   }
 
   #text(ending: string, sort: string, text: string) {
-    this.#save(ending, new Blob([text], { type: `${sort};charset=utf-8` }));
+    if (this.display) this.#away.text(`${this.display.id}.${ending}`, sort, text);
   }
 
   async #picture() {
@@ -97,17 +84,11 @@ export class TgBoardFiles extends LitElement {
     const { widthMm, heightMm } = display.sheet;
     const drawn = await drawnAsPng(this.#drawing(), { width: widthMm, height: heightMm }, DOTS_PER_INCH / MM_PER_INCH);
     if (!drawn) {
-      this.said = 'This browser could not draw so large a picture; the SVG shows the same.';
+      this.#away.say('This browser could not draw so large a picture; the SVG shows the same.');
       return;
     }
-    this.#save('png', new Blob([withDensity(new Uint8Array(await drawn.arrayBuffer()), DOTS_PER_INCH)], { type: 'image/png' }));
-  }
-
-  #save(ending: string, file: Blob) {
-    if (!this.display) return;
-    const name = `${this.display.id}.${ending}`;
-    saveFile(name, file);
-    this.said = `${name} went to your downloads.`;
+    const dense = withDensity(new Uint8Array(await drawn.arrayBuffer()), DOTS_PER_INCH);
+    this.#away.file(`${display.id}.png`, new Blob([dense], { type: 'image/png' }));
   }
 }
 

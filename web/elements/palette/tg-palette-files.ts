@@ -1,8 +1,8 @@
 import { css, html, LitElement } from 'lit';
-import { customElement, property, state } from 'lit/decorators.js';
+import { customElement, property } from 'lit/decorators.js';
 import { paletteCss, paletteCsv, paletteFileStem, paletteSvg, paletteSvgSize, type PaletteToFile } from '../../notebook/palette-files.ts';
 import { baseStyles } from '../shared/base.styles.ts';
-import { saveFile } from '../take-out/save-file.ts';
+import { TakeAway, takeAwayStyles } from '../take-out/take-away.ts';
 import { drawnAsPng } from './drawn-as-png.ts';
 
 /** How each text is made, and of what sort it is. */
@@ -20,23 +20,8 @@ const TEXTS = {
 export class TgPaletteFiles extends LitElement {
   static override styles = [
     baseStyles,
+    takeAwayStyles,
     css`
-      :host {
-        display: block;
-        font: var(--tg-type-small) / 1.5 var(--tg-font-label);
-      }
-      div {
-        display: flex;
-        flex-wrap: wrap;
-        gap: 0 var(--tg-space-5);
-        align-items: center;
-      }
-      button {
-        min-block-size: var(--tg-touch);
-      }
-      p {
-        margin: 0;
-      }
       @media print {
         :host {
           display: none;
@@ -48,7 +33,7 @@ export class TgPaletteFiles extends LitElement {
   /** The palette to take away. */
   @property({ attribute: false }) palette?: PaletteToFile;
 
-  @state() private outcome = '';
+  readonly #away = new TakeAway(this);
 
   override render() {
     return html`<div part="ways" role="group" aria-label="Take the palette away as a file">
@@ -56,7 +41,7 @@ export class TgPaletteFiles extends LitElement {
         ${(['csv', 'svg'] as const).map((format) => this.#button(TEXTS[format][0], () => this.#text(format)))}
         ${this.#button('PNG', () => void this.#picture())} ${this.#button(TEXTS.css[0], () => this.#text('css'))}
       </div>
-      <p role="status">${this.outcome}</p>`;
+      <p role="status">${this.#away.said}</p>`;
   }
 
   #button(words: string, take: () => void) {
@@ -66,24 +51,19 @@ export class TgPaletteFiles extends LitElement {
   #text(format: keyof typeof TEXTS) {
     if (!this.palette) return;
     const [, sort, make] = TEXTS[format];
-    this.#save(format, new Blob([make(this.palette)], { type: `${sort};charset=utf-8` }));
+    this.#away.text(nameOf(this.palette, format), sort, make(this.palette));
   }
 
   async #picture() {
     const { palette } = this;
     if (!palette) return;
     const drawn = await drawnAsPng(paletteSvg(palette), paletteSvgSize(palette));
-    if (drawn) this.#save('png', drawn);
-    else this.outcome = 'This browser could not draw the picture; the SVG shows the same.';
-  }
-
-  #save(ending: string, file: Blob) {
-    if (!this.palette) return;
-    const name = `${paletteFileStem(this.palette)}.${ending}`;
-    saveFile(name, file);
-    this.outcome = `${name} went to your downloads.`;
+    if (drawn) this.#away.file(nameOf(palette, 'png'), drawn);
+    else this.#away.say('This browser could not draw the picture; the SVG shows the same.');
   }
 }
+
+const nameOf = (palette: PaletteToFile, ending: string): string => `${paletteFileStem(palette)}.${ending}`;
 
 declare global {
   interface HTMLElementTagNameMap {
