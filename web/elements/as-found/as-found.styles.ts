@@ -1,6 +1,7 @@
 import { css } from 'lit';
+import { widePatchStyles } from '../shared/wide-patch.styles.ts';
 
-export const asFoundStyles = css`
+const own = css`
   :host {
     display: block;
     margin-block: var(--tg-space-5);
@@ -37,19 +38,9 @@ export const asFoundStyles = css`
     padding: 0;
     list-style: none;
   }
-  .piece {
+  .patch {
     display: block;
     block-size: 6rem;
-    background: var(--_patch);
-    forced-color-adjust: none;
-    print-color-adjust: exact;
-  }
-  @media (color-gamut: p3) {
-    @supports (color: color(display-p3 1 1 1)) {
-      .piece {
-        background: var(--_wide);
-      }
-    }
   }
   .strip a {
     display: block;
@@ -109,7 +100,7 @@ export const asFoundStyles = css`
       grid-template-columns: 6rem 1fr;
       gap: 0 var(--tg-space-3);
     }
-    .piece {
+    .patch {
       grid-row: 1 / span 3;
       block-size: 100%;
       min-block-size: 4rem;
@@ -119,8 +110,10 @@ export const asFoundStyles = css`
     .named {
       display: none;
     }
-    .piece {
+    .patch {
       block-size: 14mm;
     }
   }
 `;
+
+export const asFoundStyles = [widePatchStyles, own];

@@ -96,7 +96,7 @@ export class TgAsFound extends LitElement {
 
   #piece({ hex, wide, inScreenGamut, loss, verdictWord, by, address }: PossibleOriginalView) {
     return html`<li>
-      <span class="piece" style=${`--_patch:${hex};--_wide:${wide ?? hex}`} aria-hidden="true"></span>
+      <span class="patch" style=${`--_patch:${hex};--_wide:${wide ?? hex}`} aria-hidden="true"></span>
       <a href=${address}>${loss}<strong>${verdictWord}</strong></a>
       <span class="small">${by}${inScreenGamut ? '' : ' · the screen shows it duller'}</span>
     </li>`;

@@ -1,7 +1,7 @@
 import { css } from 'lit';
+import { pressStyles } from '../shared/press.styles.ts';
 
-/** What every way of giving a colour looks like. */
-export const colourInputStyles = css`
+const own = css`
   :host {
     display: block;
     font: var(--tg-type-base) / var(--tg-leading-label) var(--tg-font-label);
@@ -48,23 +48,8 @@ export const colourInputStyles = css`
     inline-size: 22em;
     min-block-size: 8em;
   }
-  .press {
-    font: inherit;
-    color: inherit;
-    background: none;
-    border: var(--tg-line-1) solid var(--tg-edge);
-    border-radius: 2px;
-    padding: var(--tg-space-2) var(--tg-space-4);
-    min-block-size: var(--tg-touch);
-    cursor: pointer;
-  }
   .press:hover {
     border-color: var(--tg-ink);
-    box-shadow: inset 0 0 0 1px var(--tg-ink);
-  }
-  .press[aria-pressed='true'] {
-    background: var(--tg-inverse);
-    color: var(--tg-ink-inverse);
   }
   .press:disabled {
     color: var(--tg-ink-quiet);
@@ -105,3 +90,6 @@ export const colourInputStyles = css`
     }
   }
 `;
+
+/** What every way of giving a colour looks like. */
+export const colourInputStyles = [pressStyles, own];

@@ -1,6 +1,8 @@
 import { css } from 'lit';
+import { pressStyles } from '../shared/press.styles.ts';
+import { widePatchStyles } from '../shared/wide-patch.styles.ts';
 
-export const lookingStyles = css`
+const own = css`
   :host {
     display: block;
     font: var(--tg-type-base) / var(--tg-leading-label) var(--tg-font-label);
@@ -22,22 +24,6 @@ export const lookingStyles = css`
     gap: var(--tg-space-2);
     margin-block: var(--tg-space-4);
   }
-  .press {
-    font: inherit;
-    background: none;
-    border: var(--tg-line-1) solid var(--tg-edge);
-    border-radius: 2px;
-    padding: var(--tg-space-2) var(--tg-space-4);
-    min-block-size: var(--tg-touch);
-    cursor: pointer;
-  }
-  .press:hover {
-    box-shadow: inset 0 0 0 1px var(--tg-ink);
-  }
-  .press[aria-pressed='true'] {
-    background: var(--tg-inverse);
-    color: var(--tg-ink-inverse);
-  }
   [part='side'] {
     display: flex;
     flex-wrap: wrap;
@@ -52,19 +38,9 @@ export const lookingStyles = css`
     inline-size: min(100%, 36rem);
     block-size: 9rem;
     margin-block: var(--tg-space-4);
-    forced-color-adjust: none;
-    print-color-adjust: exact;
   }
   [part='joined'] > span {
     flex: 1;
-    background: var(--_patch);
-  }
-  @media (color-gamut: p3) {
-    @supports (color: color(display-p3 1 1 1)) {
-      [part='joined'] > span {
-        background: var(--_wide, var(--_patch));
-      }
-    }
   }
   [part='difference'] {
     margin-block: var(--tg-space-4);
@@ -119,19 +95,9 @@ export const lookingStyles = css`
     flex: 1;
     margin: 0;
   }
-  .lit {
+  .range .patch {
     display: block;
     block-size: 4rem;
-    background: var(--_patch);
-    forced-color-adjust: none;
-    print-color-adjust: exact;
-  }
-  @media (color-gamut: p3) {
-    @supports (color: color(display-p3 1 1 1)) {
-      .lit {
-        background: var(--_wide, var(--_patch));
-      }
-    }
   }
   .range figcaption {
     font-size: var(--tg-type-small);
@@ -172,3 +138,5 @@ export const lookingStyles = css`
     }
   }
 `;
+
+export const lookingStyles = [pressStyles, widePatchStyles, own];

@@ -114,7 +114,7 @@ export class TgLooking extends LitElement {
     const patch = (cloth: LookedCloth): string => `--_patch:${cloth.lights[this.light].hex};--_wide:${cloth.lights[this.light].wide}`;
     return html`${view.cloths.length > 2 ? this.#whichTwo(view) : nothing}
       <div part="joined" role="img" aria-label=${`${one.title} and ${other.title}, edge to edge`}>
-        <span style=${patch(one)}></span><span style=${patch(other)}></span>
+        <span class="patch" style=${patch(one)}></span><span class="patch" style=${patch(other)}></span>
       </div>
       <div part="difference" aria-live="polite">${(pair?.says[this.light] ?? []).map((sentence) => html`<p>${sentence}</p>`)}</div>`;
   }
@@ -203,7 +203,7 @@ export class TgLooking extends LitElement {
   #after({ says, range }: NonNullable<LookedCloth['after']>) {
     const figure = (words: string, { hex, wide, grade }: LitColour) =>
       html`<figure>
-        <span class="lit" style=${`--_patch:${hex};--_wide:${wide ?? hex}`}></span>
+        <span class="patch" style=${`--_patch:${hex};--_wide:${wide ?? hex}`}></span>
         <figcaption>${words}: ${grade}</figcaption>
       </figure>`;
     return html`${range ? html`<div class="range">${figure('least faded', range.best)}${figure('most faded', range.worst)}</div>` : nothing}

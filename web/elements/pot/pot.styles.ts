@@ -1,38 +1,12 @@
 import { css } from 'lit';
+import { pageStyles } from '../shared/page.styles.ts';
 
-/** Pages of the pot: headings, ruled lists, large buttons for wet hands. */
-export const potStyles = css`
-  :host {
-    display: block;
-    font: var(--tg-type-base) / var(--tg-leading-reading) var(--tg-font-reading);
-  }
-  h1 {
-    margin: 0 0 var(--tg-space-3);
-    font: 600 var(--tg-type-4) / 1.15 var(--tg-font-reading);
-  }
+const own = css`
   h2 {
-    margin: var(--tg-space-6) 0 var(--tg-space-3);
-    padding-block-end: var(--tg-space-2);
-    border-block-end: var(--tg-line-1) solid var(--tg-ink);
-    font: 700 var(--tg-type-base) / 1.3 var(--tg-font-label);
+    margin-block-start: var(--tg-space-6);
   }
   p {
     margin: var(--tg-space-1) 0;
-    max-inline-size: var(--tg-measure);
-  }
-  ul,
-  ol {
-    margin: 0;
-    padding: 0;
-    list-style: none;
-  }
-  a {
-    color: inherit;
-    text-underline-offset: 0.2em;
-  }
-  .quiet {
-    color: var(--tg-ink-quiet);
-    font: var(--tg-type-small) / 1.5 var(--tg-font-label);
   }
   .lines > li {
     padding-block: var(--tg-space-2);
@@ -205,3 +179,6 @@ export const potStyles = css`
     }
   }
 `;
+
+/** Pages of the pot: headings, ruled lists, large buttons for wet hands. */
+export const potStyles = [pageStyles, own];

@@ -1,44 +1,17 @@
 import { css } from 'lit';
+import { pageStyles } from '../shared/page.styles.ts';
 
-export const styles = css`
-  :host {
-    display: block;
-    font: var(--tg-type-base) / var(--tg-leading-reading) var(--tg-font-reading);
-  }
+const own = css`
   h1 {
     margin: 0;
-    font: 600 var(--tg-type-4) / 1.15 var(--tg-font-reading);
-  }
-  h2 {
-    margin: 0 0 var(--tg-space-3);
-    padding-block-end: var(--tg-space-2);
-    border-block-end: var(--tg-line-1) solid var(--tg-ink);
-    font: 700 var(--tg-type-base) / 1.3 var(--tg-font-label);
   }
   section {
     margin-block: var(--tg-space-6);
-  }
-  p {
-    max-inline-size: var(--tg-measure);
-  }
-  a {
-    color: inherit;
-    text-underline-offset: 0.2em;
-  }
-  ul,
-  ol {
-    margin: 0;
-    padding: 0;
-    list-style: none;
   }
   .lines > li {
     padding-block: var(--tg-space-2);
     border-block-end: var(--tg-line-1) solid var(--tg-hairline);
     max-inline-size: var(--tg-measure);
-  }
-  .quiet {
-    color: var(--tg-ink-quiet);
-    font: var(--tg-type-small) / 1.5 var(--tg-font-label);
   }
   .steps > li {
     counter-increment: step;
@@ -193,3 +166,5 @@ export const styles = css`
     }
   }
 `;
+
+export const styles = [pageStyles, own];
