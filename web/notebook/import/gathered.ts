@@ -1,7 +1,7 @@
 import type { DraftNote } from '../lab-note.ts';
 
-/** What can be said about a row of somebody else's file. Codes are API; words are in `words/gathered-words.ts`. */
-export const GATHER_CODES = [
+/** Row or file gives nothing. */
+const STOPPING = [
   // the file as a whole: nothing was read
   'not-utf8',
   'not-recognised',
@@ -17,7 +17,10 @@ export const GATHER_CODES = [
   'row-broken',
   'twice',
   'same-already',
-  // a row that gives a note, with something to know
+] as const;
+
+/** A row gives a note, with something to know. */
+const TELLING = [
   'id-taken',
   'no-date',
   'date-widened',
@@ -42,24 +45,13 @@ export const GATHER_CODES = [
   'conditions-missing',
   'code-taken',
 ] as const;
+
+/** What can be said about a row of somebody else's file. Codes are API; words are in `words/gathered-words.ts`. */
+export const GATHER_CODES = [...STOPPING, ...TELLING] as const;
 export type GatherCode = (typeof GATHER_CODES)[number];
 
 /** Codes that stop a row, or the whole file. */
-export const STOPS: ReadonlySet<GatherCode> = new Set<GatherCode>([
-  'not-utf8',
-  'not-recognised',
-  'is-a-zip',
-  'is-a-spreadsheet',
-  'is-a-note',
-  'not-json',
-  'not-this-kind',
-  'too-large',
-  'nothing-inside',
-  'no-name',
-  'row-broken',
-  'twice',
-  'same-already',
-]);
+export const STOPS: ReadonlySet<GatherCode> = new Set<GatherCode>(STOPPING);
 
 /** A finding about one row; row 0 is the file itself. */
 export interface RowMessage {
