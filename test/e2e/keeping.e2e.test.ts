@@ -3,7 +3,7 @@ import Papa from 'papaparse';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { makeZip } from '../helpers/make-zip.ts';
-import { type WatchedSite, watchedSite } from '../helpers/watched-site.ts';
+import { moving, type WatchedSite, watchedSite } from '../helpers/watched-site.ts';
 
 // What keeps a notebook safe, done by hand in the built page: faults found, copies taken, things caught, deleted, put back.
 
@@ -272,16 +272,6 @@ const controls = (page: Page): Promise<readonly SeenControl[]> =>
     };
     look(document);
     return found;
-  });
-
-/** How many things of the page move now. */
-const moving = (page: Page): Promise<number> =>
-  page.evaluate(() => {
-    const all = (root: Document | ShadowRoot): readonly Animation[] => [
-      ...root.getAnimations(),
-      ...[...root.querySelectorAll('*')].flatMap((one) => (one.shadowRoot ? all(one.shadowRoot) : [])),
-    ];
-    return new Set(all(document).filter(({ playState }) => playState === 'running')).size;
   });
 
 describe('forced colours and reduced motion', { timeout: 240_000 }, () => {

@@ -86,16 +86,26 @@ export async function watchedSite(): Promise<WatchedSite> {
   };
 }
 
+/** How many things of a page move now, shadow trees included. */
+export const moving = (page: Page): Promise<number> =>
+  page.evaluate(() => {
+    const all = (root: Document | ShadowRoot): readonly Animation[] => [
+      ...root.getAnimations(),
+      ...[...root.querySelectorAll('*')].flatMap((one) => (one.shadowRoot ? all(one.shadowRoot) : [])),
+    ];
+    return new Set(all(document).filter(({ playState }) => playState === 'running')).size;
+  });
+
+/** Waits until nothing moves: what is still fading in has not its own contrast yet, and may wait a frame for its beginning. */
+async function stillness(page: Page): Promise<void> {
+  for (let still = 0; still < 3; still = (await moving(page)) === 0 ? still + 1 : 0)
+    await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+}
+
 /** What axe finds at WCAG 2.2 AA in a page opened with `bypassPolicy`, shadow trees included. */
 export async function accessibilityFaults(page: Page): Promise<readonly string[]> {
   if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(axe);
-  // What is still fading in has not its own contrast yet: a fade takes 160 ms and may wait a frame for its beginning.
-  await page.evaluate(async () => {
-    const frame = () => new Promise((done) => requestAnimationFrame(done));
-    await frame();
-    await frame();
-    for (let still = 0; still < 5; still = document.getAnimations().length === 0 ? still + 1 : 0) await frame();
-  });
+  await stillness(page);
   return page.evaluate(async () => {
     interface Found {
       readonly violations: readonly {
