@@ -1,5 +1,6 @@
 import { evidenceClassOf } from '../../domain/claim/evidence-class.ts';
 import type { EvidenceBase } from '../../domain/claim/evidence-base.ts';
+import { perVersion } from '../../domain/claim/per-version.ts';
 import { formatSpan } from '../../domain/date/format-date.ts';
 import { withoutDoses } from '../../domain/pot/without-doses.ts';
 import type { Checked, Citation, KnownBy } from '../../domain/note/note.ts';
@@ -39,8 +40,20 @@ export function titleOf(base: EvidenceBase, id: string): string {
   if (pair?.length === 2) return pair.map((one) => titleOf(base, one)).join(' with ');
   const slash = id.indexOf('/');
   if (slash > 0 && !base.note(id)) return `${id.slice(slash + 1)} (${titleOf(base, id.slice(0, slash))})`;
-  return withoutDoses(base, base.note(id)?.title ?? id);
+  return titlesShown(base)(base.note(id)?.title ?? id);
 }
+
+/** A palette that follows a dragged year asks for the same titles again and again. */
+const titlesShown = perVersion((base) => {
+  const kept = new Map<string, string>();
+  return (title: string): string => {
+    const known = kept.get(title);
+    if (known !== undefined) return known;
+    const shown = withoutDoses(base, title);
+    kept.set(title, shown);
+    return shown;
+  };
+});
 
 /**
  * A title inside a sentence: a common noun begins small, an adjective of a place or people keeps its capital.
