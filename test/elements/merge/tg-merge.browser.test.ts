@@ -8,8 +8,7 @@ afterEach(() => document.body.replaceChildren());
 
 const BASE = '---\nkind: text\ntitle: A\n---\nFirst.\n\nSecond.\n';
 
-async function anElement(mine: string, theirs: string): Promise<readonly string[]> {
-  const element = document.createElement('tg-merge');
+async function anElement(mine: string, theirs: string, element = document.createElement('tg-merge')): Promise<readonly string[]> {
   element.merge = mergeNote({ base: BASE, mine, theirs });
   const texts: string[] = [];
   element.addEventListener('tg-merge-done', ({ detail }) => texts.push(detail.text));
@@ -33,6 +32,19 @@ describe('tg-merge', () => {
     await userEvent.click(places.nth(1).getByRole('radio', { name: 'Keep both' }));
     await userEvent.click(page.getByRole('button', { name: 'Keep the note like this' }));
     expect(texts).toEqual(['---\nkind: text\ntitle: C\n---\nFirst.\n\nSecond here.\n\nSecond there.\n']);
+  });
+
+  test('what was chosen stays when both sides are looked at again and found as they were, and goes when one has changed', async () => {
+    const element = document.createElement('tg-merge');
+    await anElement(MINE, THEIRS, element);
+    const choice = page.getByRole('group').nth(0).getByRole('radio', { name: 'Take that' });
+    await userEvent.click(choice);
+    element.merge = mergeNote({ base: BASE, mine: MINE, theirs: THEIRS });
+    await element.updateComplete;
+    await expect.element(choice).toBeChecked();
+    element.merge = mergeNote({ base: BASE, mine: MINE, theirs: THEIRS.replace('there', 'elsewhere') });
+    await element.updateComplete;
+    await expect.element(choice).not.toBeChecked();
   });
 
   test('is worked by keyboard alone', async () => {

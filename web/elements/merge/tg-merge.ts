@@ -28,7 +28,7 @@ export class TgMerge extends LitElement {
   @state() private isAsked = false;
 
   override willUpdate(changed: PropertyValues<this>) {
-    if (!changed.has('merge')) return;
+    if (!changed.has('merge') || isSameMerge(changed.get('merge'), this.merge)) return;
     this.choices = this.merge ? conflictsOf(this.merge).map(() => undefined) : [];
     this.isAsked = false;
   }
@@ -114,6 +114,10 @@ export class TgMerge extends LitElement {
     this.dispatchEvent(new MergeDoneEvent(chosenText(merge, (_conflict, at) => choices[at] ?? 'both')));
   }
 }
+
+/** Whether there is the same to decide: what is looked at again and found as it was keeps what its reader chose. */
+const isSameMerge = (a: NoteMerge | undefined, b: NoteMerge | undefined): boolean =>
+  JSON.stringify(a?.pieces) === JSON.stringify(b?.pieces);
 
 declare global {
   interface HTMLElementTagNameMap {
