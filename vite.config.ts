@@ -111,6 +111,8 @@ export default defineConfig({
           testTimeout: 90_000,
           hookTimeout: 60_000,
           fileParallelism: false,
+          // A whole browser on a busy machine may stumble once. `npm test` names every test that needed its second go.
+          retry: 1,
         },
       },
     ],

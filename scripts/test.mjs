@@ -62,6 +62,11 @@ async function failing(checks) {
 }
 
 /**
+ * @typedef {{ status: string, fullName: string, failureMessages: string[] }} TestOutcome
+ * @typedef {{ numPassedTests: number, numFailedTests: number, testResults: { status: string, assertionResults: TestOutcome[] }[] }} Report
+ */
+
+/**
  * What vitest counted. A file that could not be loaded is one failure; so is a run that ended badly without saying why.
  * @param {string[]} args
  */
@@ -69,14 +74,25 @@ function runTests(args) {
   const folder = mkdtempSync(join(tmpdir(), 'tenterground-test-'));
   const report = join(folder, 'report.json');
   const ended = run(bin('vitest/vitest.mjs'), ['run', '--reporter=default', '--reporter=json', `--outputFile.json=${report}`, ...args]);
-  /** @type {{ numPassedTests: number, numFailedTests: number, testResults: { status: string, assertionResults: { status: string }[] }[] }} */
+  /** @type {Report} */
   const counted = existsSync(report) ? JSON.parse(readFileSync(report, 'utf8')) : { numPassedTests: 0, numFailedTests: 0, testResults: [] };
   rmSync(folder, { recursive: true, force: true });
   const unloaded = counted.testResults.filter(
     (file) => file.status === 'failed' && !file.assertionResults.some((one) => one.status === 'failed'),
   ).length;
   const failed = counted.numFailedTests + unloaded;
-  return { passed: counted.numPassedTests, failed: ended ? failed : Math.max(failed, 1) };
+  return { passed: counted.numPassedTests, failed: ended ? failed : Math.max(failed, 1), secondGoes: secondGoes(counted) };
+}
+
+/**
+ * The tests that failed first and passed when they ran again, each with what was wrong the first time.
+ * @param {Report} report
+ */
+function secondGoes({ testResults }) {
+  return testResults
+    .flatMap(({ assertionResults }) => assertionResults)
+    .filter(({ status, failureMessages }) => status === 'passed' && failureMessages.length > 0)
+    .map(({ fullName, failureMessages }) => `${fullName}: ${failureMessages[0]?.split('\n')[0]}`);
 }
 
 checkNode();
@@ -88,5 +104,6 @@ const failed = await failing([...typeChecks(), ...(args.length > 0 ? [] : formCh
 const tests = runTests(args);
 
 if (failed.length > 0) console.log(`\nFailed before the tests: ${failed.join(', ')}`);
+if (tests.secondGoes.length > 0) console.log(`\nPassed only when run a second time:\n${tests.secondGoes.join('\n')}`);
 console.log(`\n${tests.passed} passed, ${tests.failed + failed.length} failed`);
 process.exit(tests.failed + failed.length > 0 ? 1 : 0);
