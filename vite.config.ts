@@ -20,6 +20,9 @@ const launchOptions = {
   ],
 };
 
+/** What is polled for may be a while in coming on a busy machine; one second, as it comes, is too short. */
+const patience = { poll: { timeout: 30_000 } };
+
 export default defineConfig({
   root: 'web',
   base: '/',
@@ -65,6 +68,7 @@ export default defineConfig({
           // Nothing is timed here: the limit only ends what hangs, also on a busy machine.
           testTimeout: 60_000,
           hookTimeout: 60_000,
+          expect: patience,
         },
       },
       {
@@ -92,6 +96,7 @@ export default defineConfig({
           include: ['test/**/*.browser.test.ts'],
           setupFiles: ['test/helpers/browser-setup.ts'],
           testTimeout: 60_000,
+          expect: patience,
           browser: {
             enabled: true,
             headless: true,
@@ -110,6 +115,7 @@ export default defineConfig({
           include: ['test/**/*.e2e.test.ts'],
           testTimeout: 90_000,
           hookTimeout: 60_000,
+          expect: patience,
           fileParallelism: false,
           // A whole browser on a busy machine may stumble once. `npm test` names every test that needed its second go.
           retry: 1,

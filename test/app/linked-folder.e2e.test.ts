@@ -107,11 +107,11 @@ describe('a linked folder', () => {
     await page.keyboard.press('ControlOrMeta+End');
     await page.keyboard.type('Cut when the seed sets.');
     await page.getByRole('button', { name: 'Save', exact: true }).click();
-    await expect.poll(() => there(page, 'weld.md'), { timeout: 10_000 }).toBe(`${WELD}Cut when the seed sets.`);
+    await expect.poll(() => there(page, 'weld.md'), { timeout: 30_000 }).toBe(`${WELD}Cut when the seed sets.`);
 
     await writeThere(page, 'madder.md', WELD.replaceAll('Weld', 'Madder root'));
     await page.goto(`${site.address}#/notebook/madder`);
-    await page.getByRole('heading', { name: 'Madder root' }).first().waitFor({ timeout: 15_000 });
+    await page.getByRole('heading', { name: 'Madder root' }).first().waitFor({ timeout: 30_000 });
     expect(complaints).toEqual([]);
   });
 
@@ -123,7 +123,7 @@ describe('a linked folder', () => {
     await page.evaluate(() => localStorage.setItem('taken', 'yes'));
     await writeThere(page, 'weld.md', WELD.replace('spring', 'autumn'));
     await readIn(page, 'weld.md', WELD.replace('spring', 'March'));
-    await page.getByText('The browser no longer lets this page into the folder').first().waitFor({ timeout: 15_000 });
+    await page.getByText('The browser no longer lets this page into the folder').first().waitFor({ timeout: 30_000 });
     expect(await there(page, 'weld.md')).toContain('autumn');
 
     await page.getByRole('button', { name: 'See to it' }).click();
@@ -154,7 +154,7 @@ describe('a linked folder', () => {
     expect(await there(page, 'woad.md')).toBeUndefined();
     await page.goto(`${site.address}#/notebook?share=1`);
     await page.getByRole('button', { name: 'Allow the folder again' }).click();
-    await expect.poll(() => there(page, 'woad.md'), { timeout: 10_000 }).toContain('Woad');
+    await expect.poll(() => there(page, 'woad.md'), { timeout: 30_000 }).toContain('Woad');
     await page.getByRole('button', { name: 'Unlink' }).click();
     await page.getByRole('button', { name: 'Link a folder' }).waitFor();
   });
@@ -190,8 +190,8 @@ describe('a linked folder', () => {
     expect(await faultsInBothLooks(page)).toEqual([]);
     await page.getByRole('radio', { name: 'Take that' }).check();
     await page.getByRole('button', { name: 'Keep the note like this' }).click();
-    await expect.poll(() => there(page, 'weld.md'), { timeout: 10_000 }).toContain('autumn');
-    await expect.poll(() => there(page, 'weld (conflicted copy 2024-05-01).md'), { timeout: 10_000 }).toBeUndefined();
+    await expect.poll(() => there(page, 'weld.md'), { timeout: 30_000 }).toContain('autumn');
+    await expect.poll(() => there(page, 'weld (conflicted copy 2024-05-01).md'), { timeout: 30_000 }).toBeUndefined();
   });
 
   test('where the browser has no picker the page says which way there is: a folder is read in as files are uploaded', async () => {

@@ -28,7 +28,7 @@ const ZIP = makeZip([{ path: 'n/weld.md', bytes: new TextEncoder().encode(WELD) 
 async function freshPage(bypassCSP = false): Promise<Page> {
   const context = await browser.newContext({ bypassCSP });
   onTestFinished(() => context.close());
-  context.setDefaultTimeout(8000);
+  context.setDefaultTimeout(30_000);
   return context.newPage();
 }
 

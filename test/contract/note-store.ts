@@ -35,7 +35,7 @@ async function everything(store: NotebookStore, wanted?: (stamp: { readonly path
 
 /** Waits until something heard matches, as messages between tabs take a moment. */
 async function heard(events: readonly StoreEvent[], count: number): Promise<readonly StoreEvent[]> {
-  await expect.poll(() => events.length, { timeout: 2000 }).toBeGreaterThanOrEqual(count);
+  await expect.poll(() => events.length, { timeout: 30_000 }).toBeGreaterThanOrEqual(count);
   return events;
 }
 

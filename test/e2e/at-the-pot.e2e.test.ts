@@ -64,7 +64,7 @@ async function log(page: Page, lines: number, act: () => Promise<void>): Promise
       return find(document) === wanted;
     },
     lines,
-    { timeout: 10_000 },
+    { timeout: 30_000 },
   );
 }
 

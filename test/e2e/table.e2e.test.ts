@@ -30,7 +30,7 @@ const answers = (page: Page): Promise<readonly string[]> => page.locator('[part=
 /** The lines whose answer is not one of those worked out by hand. */
 async function wrongLines(page: Page): Promise<readonly string[]> {
   const lines = hanse?.lines ?? [];
-  await expect.poll(async () => (await answers(page)).length, { timeout: 15_000 }).toBe(lines.length);
+  await expect.poll(async () => (await answers(page)).length, { timeout: 30_000 }).toBe(lines.length);
   const given = await answers(page);
   return lines.flatMap((line, at) => {
     const witnessed = (line as { orWhenWitnessed?: string }).orWhenWitnessed;

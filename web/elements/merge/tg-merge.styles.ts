@@ -29,12 +29,12 @@ export const styles = css`
     margin: var(--tg-space-3) 0;
     padding: var(--tg-space-2) 0 var(--tg-space-3);
     border: 0;
-    border-block: var(--tg-line-3) solid var(--tg-ink);
+    border-block: var(--tg-line-1) solid var(--tg-ink);
   }
   legend {
     float: inline-start;
     inline-size: 100%;
-    padding: 0;
+    padding: 0 0 var(--tg-space-2);
     font: 700 var(--tg-type-small) / 1.5 var(--tg-font-label);
   }
   .sides {
@@ -92,5 +92,10 @@ export const styles = css`
   }
   p {
     margin: 0;
+  }
+  @media print {
+    .tools {
+      display: none;
+    }
   }
 `;

@@ -76,7 +76,7 @@ export const styles = css`
     display: grid;
     grid-template-columns: minmax(6.5rem, max-content) minmax(0, 1fr);
     gap: var(--tg-space-1) var(--tg-space-4);
-    margin: 0;
+    margin: 0 0 var(--tg-space-4);
   }
   dt {
     font: 700 var(--tg-type-small) / 1.86 var(--tg-font-label);

@@ -42,4 +42,10 @@ export const styles = css`
     color: inherit;
     text-underline-offset: 0.2em;
   }
+  @media print {
+    button,
+    .ways {
+      display: none;
+    }
+  }
 `;
