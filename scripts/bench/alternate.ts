@@ -1,0 +1,48 @@
+import { quantile } from './print-table.ts';
+
+/** Something to be measured. What it gives back was compared with the others' before. */
+export interface Contender {
+  readonly name: string;
+  readonly run: () => unknown;
+}
+
+/** Milliseconds: of this process's processor time, to which other work on the machine does not count, or by the wall. */
+export type Clock = () => number;
+export const cpuClock: Clock = () => {
+  const { user, system } = process.cpuUsage();
+  return (user + system) / 1000;
+};
+export const wallClock: Clock = () => performance.now();
+
+/** What each repetition of one contender took, in milliseconds. */
+export interface Timing {
+  readonly name: string;
+  readonly times: readonly number[];
+}
+
+/**
+ * Measures contenders in turn, A B C, A B C, so that whatever else the machine does falls on all of them.
+ *
+ * @param repetitions at least five; a first, uncounted turn warms up.
+ */
+export async function alternate(contenders: readonly Contender[], repetitions = 5, clock = cpuClock): Promise<readonly Timing[]> {
+  const times = contenders.map((): number[] => []);
+  for (let turn = -1; turn < repetitions; turn += 1) {
+    for (const [at, { run }] of contenders.entries()) {
+      globalThis.gc?.();
+      const start = clock();
+      await run();
+      const took = clock() - start;
+      if (turn >= 0) times[at]?.push(took);
+    }
+  }
+  return contenders.map(({ name }, at) => ({ name, times: times[at] ?? [] }));
+}
+
+/** The median of the ratios taken within each repetition. */
+export function medianRatio(candidate: Timing, yardstick: Timing): number {
+  return quantile(
+    candidate.times.map((time, at) => time / (yardstick.times[at] ?? NaN)),
+    0.5,
+  );
+}

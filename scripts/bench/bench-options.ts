@@ -1,0 +1,22 @@
+/** How many notes a size stands for, as it is typed. */
+const SIZES: Readonly<Record<string, number>> = { '1k': 1_000, '10k': 10_000, '100k': 100_000 };
+
+/** What was asked of a bench behind its name. */
+export interface BenchOptions {
+  /** Sizes of notebook to measure, by name: `1k` and `10k` unless others are asked for. */
+  readonly sizes: readonly (readonly [name: string, notes: number])[];
+}
+
+/** Reads `--notes 1k,100k`. */
+export function benchOptions(args: readonly string[] = process.argv.slice(2)): BenchOptions {
+  const at = args.indexOf('--notes');
+  const names = (at < 0 ? '1k,10k' : (args[at + 1] ?? '')).split(',');
+  return {
+    sizes: names.map((name) => {
+      const notes = SIZES[name];
+      if (notes === undefined)
+        throw new Error(`--notes takes ${Object.keys(SIZES).join(', ')}, or several with commas between; not “${name}”`);
+      return [name, notes] as const;
+    }),
+  };
+}
