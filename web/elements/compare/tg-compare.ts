@@ -126,11 +126,19 @@ export class TgCompare extends LitElement {
     );
   }
 
+  /** Both lines, then what differs; a narrow screen, on which the lines are long, has what differs first. */
   #both(view: CompareView) {
-    const { before, now, colours, materials, sources, same } = view;
     const [was, is] = this.comparison.withOther ? ['The other notebook: ', 'This notebook: '] : ['', ''];
+    const lines = html`${this.#side(was + view.before.heading, view.before)} ${this.#side(is + view.now.heading, view.now)}`;
+    const isNarrow = this.#isNarrow;
     return html`
-      ${this.#side(was + before.heading, before)} ${this.#side(is + now.heading, now)}
+      ${isNarrow ? nothing : lines} ${this.#differences(view)} ${isNarrow ? lines : nothing} ${this.#sheet.template('this comparison')}
+    `;
+  }
+
+  #differences(view: CompareView) {
+    const { colours, materials, sources, same } = view;
+    return html`
       <div class="changes" part="changes">
         <section aria-live="polite">
           <h2>The colours: what came, what went, what changed</h2>
@@ -159,7 +167,6 @@ export class TgCompare extends LitElement {
               )}
             </section>`
       }
-      ${this.#sheet.template('this comparison')}
     `;
   }
 
@@ -175,10 +182,13 @@ export class TgCompare extends LitElement {
       )}`;
   }
 
+  get #isNarrow(): boolean {
+    return !this.#paper.value && this.#width.value > 0 && this.#width.value < FOLDS_BELOW;
+  }
+
   /** Details that lie folded on a narrow screen; paper and a wide one have them open. */
   #folded(summary: string, details: TemplateResult) {
-    const isNarrow = !this.#paper.value && this.#width.value > 0 && this.#width.value < FOLDS_BELOW;
-    return isNarrow
+    return this.#isNarrow
       ? html`<details>
           <summary>${summary}</summary>
           ${details}
