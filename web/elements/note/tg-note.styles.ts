@@ -203,6 +203,9 @@ export const styles = css`
     text-underline-offset: 0.2em;
     overflow-wrap: anywhere;
   }
+  td:first-child a {
+    overflow-wrap: normal;
+  }
   @media (max-width: 32rem) {
     dl {
       grid-template-columns: minmax(0, 1fr);
