@@ -59,7 +59,7 @@ describe('boardSvg', () => {
     for (const word of TEXT.split(' ')) expect(texts.join(' ')).toContain(word);
     expect([...svg.querySelectorAll('tspan')].map((one) => one.textContent).join(' ')).toContain('Rubia');
     expect(texts.join(' ')).toContain('Window for the skein');
-    expect(texts).toContain('Version 1, 2026-11-25');
+    expect(texts).toContain('Version 1, 25 November 2026');
   });
 
   test('at 300 dpi the cloth has the colour that is shown', async () => {

@@ -1,5 +1,5 @@
 import { page, userEvent } from 'vitest/browser';
-import { afterEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import '../../../web/elements/on-show/tg-on-show.ts';
 import type { TgOnShow } from '../../../web/elements/on-show/tg-on-show.ts';
 import { captionRuns } from '../../../web/elements/on-show/caption-runs.ts';
@@ -8,6 +8,7 @@ import { LocalEngine } from '../../../web/notebook/local-engine.ts';
 import { axeFaults } from '../../helpers/axe-faults.ts';
 import { aDyestuff, aNote, aWorld } from '../../helpers/a-notebook.ts';
 
+beforeEach(() => page.viewport(1024, 768));
 afterEach(() => document.body.replaceChildren());
 
 const encoder = new TextEncoder();
@@ -196,6 +197,29 @@ describe('tg-on-show', () => {
     await expect.poll(() => saved.at(-1)).toMatchObject({ path: 'displays/reds-the-board.md' });
     expect(globalThis.location.hash).toBe('#/on-show/reds-the-board');
     globalThis.location.hash = '';
+  });
+
+  test.each([390, 430])('on a phone %i px wide the parts lie folded under their headings, and one press opens one', async (width) => {
+    await page.viewport(width, 800);
+    await shown({ displayId: 'board' });
+    await expect.element(page.getByRole('heading', { level: 2, name: 'Light' })).toBeVisible();
+    const table = page.getByRole('columnheader', { name: 'Take down' });
+    await expect.element(table).not.toBeInTheDocument();
+    await page.getByRole('heading', { level: 2, name: 'Light' }).click();
+    await expect.element(table).toBeVisible();
+    await expect.element(page.getByRole('button', { name: 'Edit this caption' })).not.toBeInTheDocument();
+  });
+
+  test('days in the light plan are written as their reader writes them', async () => {
+    await shown(
+      { displayId: 'board' },
+      { ...files(), 'displays/board.md': files()['displays/board.md']?.replace('lux: 50', 'lux: 500') ?? '' },
+    );
+    const table = page.getByRole('group', { name: 'Light by colour' });
+    // 500 lx × 8 h leaves three whole open days of the 15 000 lx·h of high responsivity (CIE 157:2004, from memory): three days on.
+    const day = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium' }).format(new Date(2026, 3, 4));
+    await expect.element(table.getByText(day)).toBeVisible();
+    expect(table.element().textContent).not.toMatch(/20\d\d-\d\d-\d\d/);
   });
 
   test('trying another light changes the days', async () => {

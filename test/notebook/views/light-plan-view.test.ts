@@ -4,6 +4,7 @@ import { editDisplay } from '../../../web/notebook/edit-display.ts';
 import { shownColours } from '../../../web/notebook/shown-colours.ts';
 import { dueListView } from '../../../web/notebook/views/due-list-view.ts';
 import { lightPlanView } from '../../../web/notebook/views/light-plan-view.ts';
+import { dayWords } from '../../../web/notebook/words/day-words.ts';
 import { blueWoolText, luxHoursText, shareText, yearSpanText, yearsText } from '../../../web/notebook/words/light-words.ts';
 import { demoNotebook } from '../../helpers/demo-notebook.ts';
 import { aNote, aNotebook, aWorld } from '../../helpers/a-notebook.ts';
@@ -92,7 +93,7 @@ describe('lightPlanView', () => {
       '2000',
     );
     expect(colour('brazil-alum-silk').measured).toBe(
-      `Measured on 2025-07-01 after 2.2 Mlx·h: grey-scale change 1-2 (5 is none), ΔE00 ${apart.toFixed(1)}.`,
+      `Measured on ${dayWords('2025-07-01')} after 2.2 Mlx·h: grey-scale change 1-2 (5 is none), ΔE00 ${apart.toFixed(1)}.`,
     );
   });
 
@@ -131,7 +132,7 @@ describe('a cloth measured again on the board', () => {
 
   test('grade 4 is the first fade: it comes down now', async () => {
     const { lit } = await afterReading(1.8);
-    expect(lit).toMatchObject({ rotateBy: '2026-04-20', rotateBecause: 'a first fade was seen on 2026-04-20' });
+    expect(lit).toMatchObject({ rotateBy: '2026-04-20', rotateBecause: `a first fade was seen on ${dayWords('2026-04-20')}` });
   });
 
   test('no change seen leaves the plan as it was', async () => {

@@ -3,6 +3,7 @@ import type { PrintedRun } from '../../notebook/references/print-reference.ts';
 import type { CaptionView } from '../../notebook/views/caption-view.ts';
 import type { DossierView } from '../../notebook/views/dossier-view.ts';
 import type { CitedClaim, EvidenceSheetView, ListedReference } from '../../notebook/views/evidence-sheet-view.ts';
+import { dayWords } from '../../notebook/words/day-words.ts';
 
 /** A printed reference: titles slanted, addresses as links that tell nobody where from. */
 export const runsTemplate = (runs: readonly PrintedRun[]): readonly unknown[] =>
@@ -98,7 +99,7 @@ export const sheetTemplate = (sheet: EvidenceSheetView, style: 'note' | 'author-
     sheet.trial
       ? html`${list(`Trial: ${sheet.trial.title}`, [
             ...lines([
-              [sheet.trial.date, sheet.trial.by, sheet.trial.water].filter((part) => part !== '').join('; '),
+              [dayWords(sheet.trial.date), sheet.trial.by, sheet.trial.water].filter((part) => part !== '').join('; '),
               ...sheet.trial.actual,
               ...sheet.trial.lots.map((lot) => `Lot: ${lot}`),
               ...sheet.trial.deviations.map((one) => `Otherwise than planned: ${one}`),

@@ -5,6 +5,7 @@ import type { Engine } from '../../notebook/engine.ts';
 import type { CaptionDeskView } from '../../notebook/views/caption-desk-view.ts';
 import type { CaptionComment, CaptionView } from '../../notebook/views/caption-view.ts';
 import type { BoardColour } from '../../notebook/views/display-view.ts';
+import { dayWords } from '../../notebook/words/day-words.ts';
 import { baseStyles } from '../shared/base.styles.ts';
 import { LatestTask } from '../shared/latest-task.ts';
 import { captionBlock } from './caption-block.ts';
@@ -212,7 +213,7 @@ export class TgCaption extends LitElement {
   }
 
   #comment({ by, date, says, decision, reason }: CaptionComment, nth: number, at: number) {
-    const who = [by, date].filter((part) => part !== '').join(', ');
+    const who = [by, dayWords(date)].filter((part) => part !== '').join(', ');
     if (decision !== 'open' && reason !== '')
       return html`${who}: “${says}” ${decision === 'accepted' ? 'Accepted' : 'Declined'}: ${reason}.`;
     return html`${who}: “${says}”

@@ -75,8 +75,8 @@ export class TgDisplay extends LitElement {
     this.#paper.set(view?.sheet, 0);
   });
   readonly #paper = new PageSize(this);
-  /** Whether the screen was wider than a narrow phone’s when the page was opened. */
-  readonly #roomy = globalThis.matchMedia('(min-width: 25rem)').matches;
+  /** Whether the screen was wider than a phone’s when the page was opened. */
+  readonly #roomy = globalThis.matchMedia('(min-width: 40rem)').matches;
 
   override willUpdate(changed: PropertyValues<this>) {
     if (!this.engine || !(['engine', 'displayId', 'version'] as const).some((name) => changed.has(name))) return;

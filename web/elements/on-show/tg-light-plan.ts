@@ -2,6 +2,7 @@ import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Engine } from '../../notebook/engine.ts';
 import type { LightPlanView, LitColour, TypedLight } from '../../notebook/views/light-plan-view.ts';
+import { dayWords } from '../../notebook/words/day-words.ts';
 import { baseStyles } from '../shared/base.styles.ts';
 import { LatestTask } from '../shared/latest-task.ts';
 import { saveFile } from '../take-out/save-file.ts';
@@ -84,7 +85,7 @@ export class TgLightPlan extends LitElement {
       ${this.said === '' ? nothing : html`<p class="notice" role="alert">${this.said}</p>`}
       <p role="status">
         ${view.dose}, from
-        ${view.from}${view.first === undefined ? '' : html`. <strong>The first cloth comes down by ${view.first}.</strong>`}
+        ${dayWords(view.from)}${view.first === undefined ? '' : html`. <strong>The first cloth comes down by ${dayWords(view.first)}.</strong>`}
         ${view.notMeasured ? 'Nobody has written down a lux reading for this board; usual museum light is assumed.' : ''}
       </p>
       <div class="scroll" tabindex="0" role="group" aria-label="Light by colour">
@@ -200,7 +201,7 @@ const rowOf = (colour: LitColour, check: unknown) =>
     </td>
     <td>${colour.overBudget ? html`<strong>Too much.</strong> ` : nothing}${colour.budget}</td>
     <td>
-      ${colour.rotateBy === undefined ? colour.rotateBecause : html`<strong>${colour.rotateBy}</strong>: ${colour.rotateBecause}`}
+      ${colour.rotateBy === undefined ? colour.rotateBecause : html`<strong>${dayWords(colour.rotateBy)}</strong>: ${colour.rotateBecause}`}
       ${colour.samplesNeeded === undefined ? nothing : html`<br /><span class="quiet">A swap set of ${colour.samplesNeeded} would last the year.</span>`}
       ${
         colour.turns.length === 0
@@ -208,7 +209,7 @@ const rowOf = (colour: LitColour, check: unknown) =>
           : html`<details>
               <summary>turns</summary>
               <ol class="quiet">
-                ${colour.turns.map(({ code, from, until }) => html`<li>${code}: ${from} to ${until}</li>`)}
+                ${colour.turns.map(({ code, from, until }) => html`<li>${code}: ${dayWords(from)} to ${dayWords(until)}</li>`)}
               </ol>
             </details>`
       }

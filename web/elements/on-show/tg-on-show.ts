@@ -3,6 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { Engine } from '../../notebook/engine.ts';
 import type { DisplayView } from '../../notebook/views/display-view.ts';
 import type { DueItem } from '../../notebook/views/due-list-view.ts';
+import { dayWords } from '../../notebook/words/day-words.ts';
 import { baseStyles } from '../shared/base.styles.ts';
 import { LatestTask } from '../shared/latest-task.ts';
 import { onShowStyles } from './on-show.styles.ts';
@@ -82,7 +83,7 @@ export class TgOnShow extends LitElement {
           ({ day, overdue, says, note, kind }) =>
             html`<li>
               <p>
-                <strong>${day === undefined ? 'Now' : dayInWords(day)}${overdue && day !== undefined ? ', overdue' : ''}.</strong>
+                <strong>${day === undefined ? 'Now' : dayWords(day)}${overdue && day !== undefined ? ', overdue' : ''}.</strong>
                 <a href=${`#/${kind === 'review' ? 'notebook' : 'on-show'}/${encodeURIComponent(note)}`}>${says}</a>
               </p>
             </li>`,
@@ -91,10 +92,6 @@ export class TgOnShow extends LitElement {
     `;
   }
 }
-
-/** A day as its reader writes one. */
-const dayInWords = (day: string): string =>
-  new Date(`${day}T00:00:00Z`).toLocaleDateString(undefined, { dateStyle: 'medium', timeZone: 'UTC' });
 
 declare global {
   interface HTMLElementTagNameMap {

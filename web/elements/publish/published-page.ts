@@ -1,5 +1,6 @@
 import type { PrintedRun } from '../../notebook/references/print-reference.ts';
 import type { PublishedClaim, PublishedColour, PublishedView } from '../../notebook/views/published-view.ts';
+import { dayInPrint } from '../../notebook/words/day-words.ts';
 import { inXml } from '../../notebook/words/in-xml.ts';
 import { captionRuns } from '../on-show/caption-runs.ts';
 import { swatchSvg } from '../swatch/swatch-svg.ts';
@@ -42,7 +43,7 @@ ${view.colours.map((colour, at) => `<li><a href="#${colour.key}">${clothSvg(colo
 ${view.colours.map((colour, at) => colourHtml(colour, at)).join('\n')}
 ${use === 'gallery' ? '' : sourcesHtml(view)}
 </main>
-<footer class="quiet" lang="en"><p>A screen shows a colour near, never exact. Version ${view.version}${view.day === '' ? '' : `, ${inXml(view.day)}`}.</p></footer>
+<footer class="quiet" lang="en"><p>A screen shows a colour near, never exact. Version ${view.version}${view.day === '' ? '' : `, ${dayInPrint(view.day)}`}.</p></footer>
 ${use === 'gallery' ? `<script>${GALLERY_SCRIPT}</script>` : ''}
 </body>
 </html>
@@ -97,7 +98,7 @@ function colourHtml(colour: PublishedColour, at: number): string {
     colour.dyed
       ? listHtml(
           'This sample',
-          [[colour.code, colour.dyed.date].filter((part) => part !== '').join(', '), ...colour.dyed.with]
+          [[colour.code, dayInPrint(colour.dyed.date)].filter((part) => part !== '').join(', '), ...colour.dyed.with]
             .filter((part) => part !== '')
             .map(inXml),
         )

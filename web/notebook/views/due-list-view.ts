@@ -3,6 +3,7 @@ import type { WrittenDate } from '../../domain/note/note.ts';
 import { measuredAgain } from '../measured-again.ts';
 import type { Notebook } from '../notebook.ts';
 import { displayNotes, type Shown, shownColours } from '../shown-colours.ts';
+import { dayWords } from '../words/day-words.ts';
 import { captionsOf } from './caption-view.ts';
 import { lightPlanView } from './light-plan-view.ts';
 
@@ -86,7 +87,7 @@ function dueOf(
           const last = measuredAgain(notebook.base, code, sample?.colour.lab10);
           const since = last && last.day > hung ? last.day : hung;
           const due = addDays(since, YEAR_DAYS);
-          const was = last ? ` Last on ${last.day}: grade ${last.change.step}, ΔE00 ${last.deltaE00.toFixed(1)}.` : '';
+          const was = last ? ` Last on ${dayWords(last.day)}: grade ${last.change.step}, ΔE00 ${last.deltaE00.toFixed(1)}.` : '';
           return due ? dated('measure', due, `${title}: measure ${code} against its master sample.${was}`, id) : [];
         })
       : []),

@@ -19,6 +19,7 @@ import type { DyedSample } from '../../domain/verdict/cloths.ts';
 import { measuredAgain } from '../measured-again.ts';
 import type { Notebook } from '../notebook.ts';
 import { type Shown, type ShownColour, shownColours } from '../shown-colours.ts';
+import { dayWords } from '../words/day-words.ts';
 import { inSentence, sourceText, titleOf } from '../words/claim-line.ts';
 import {
   blueWoolText,
@@ -63,7 +64,7 @@ export interface LitColour {
   readonly turns: readonly Turn[];
   /** Sentences: grades counted and passed over, by source. */
   readonly grades: readonly string[];
-  /** "Measured on 2026-07-01 after 2.2 Mlx·h: grade 3 against its first colour."; empty where it was not. */
+  /** "Measured on 1 Jul 2026 after 2.2 Mlx·h: grade 3 against its first colour."; empty where it was not. */
   readonly measured: string;
   /** What that changes in the plan, and by which rule; empty where it changes nothing. */
   readonly corrected: string;
@@ -240,7 +241,7 @@ function corrected(base: EvidenceBase, shown: Shown, one: ShownColour, plan: Lig
   if (!day || (lit.rotateBy && lit.rotateBy <= day)) return lit;
   const because =
     left.because === 'shown'
-      ? `a first fade was seen on ${last.day}`
+      ? `a first fade was seen on ${dayWords(last.day)}`
       : `it fades sooner than its class says: by what was seen, a first fade after ${luxHoursText(left.luxHours)} more`;
   return { ...lit, rotateBy: day, rotateBecause: because, corrected: SEEN_RULE };
 }
@@ -258,7 +259,7 @@ function daysHung({ code, turns }: LitColour, hung: IsoDay, day: IsoDay): number
 function measuredSentence(base: EvidenceBase, { sample }: ShownColour): string {
   const last = measuredAgain(base, sample?.sample.code ?? '', sample?.colour.lab10);
   return last
-    ? `Measured on ${last.day}${last.dose === '' ? '' : ` after ${last.dose}`}: grey-scale change ${last.change.step} (5 is none), ΔE00 ${last.deltaE00.toFixed(1)}.`
+    ? `Measured on ${dayWords(last.day)}${last.dose === '' ? '' : ` after ${last.dose}`}: grey-scale change ${last.change.step} (5 is none), ΔE00 ${last.deltaE00.toFixed(1)}.`
     : '';
 }
 

@@ -1,6 +1,7 @@
 import type { BoardOrder } from '../../domain/note/display-record.ts';
 import type { BoardColour, DisplayView } from '../views/display-view.ts';
 import { counted } from './counted.ts';
+import { dayInPrint } from './day-words.ts';
 
 /** How a board is ordered, as it is chosen. */
 export const boardOrderWords = {
@@ -26,7 +27,7 @@ export function boardFoot({ version, colours }: DisplayView, day: string): reado
   const hangs = colours.some(({ material }) => material === 'real');
   return [
     `Printed colour is near, never exact${hangs ? '; the cloth hangs in the windows' : ''}.`,
-    `Version ${version}${day === '' ? '' : `, ${day}`}`,
+    `Version ${version}${day === '' ? '' : `, ${dayInPrint(day)}`}`,
   ];
 }
 
