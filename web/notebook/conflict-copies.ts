@@ -1,5 +1,5 @@
 import { frontMatterKeys } from '../domain/note/front-matter-keys.ts';
-import { stemOf } from '../domain/note/parse-note.ts';
+import { stemOf } from '../domain/note/stem-of.ts';
 
 /** A note's file and its text. */
 export interface NoteFile {

@@ -31,12 +31,29 @@ export const INDEX_OPTIONS: Options<NoteDocument> = {
   processTerm: (word) => termOf(word) || null,
 };
 
+/** How much a word counts by where it stands. */
+export const BOOST: Readonly<Record<SearchField, number>> = { id: 4, title: 4, names: 3, tags: 2, sources: 1.5, words: 1, body: 1 };
+
+/** How much a beginning or a near spelling counts beside the word itself, before its length is weighed. */
+export const WEIGHTS = { prefix: 0.5, fuzzy: 0.3 } as const;
+
+/**
+ * How often a word stands in a note against how long and how rare: k, b and d of BM25+.
+ *
+ * @source Lv & Zhai 2011, doi:10.1145/2063576.2063584; the figures are minisearch's own.
+ */
+export const BM25 = { k: 1.2, b: 0.7, d: 0.5 } as const;
+
+/** Letters from which on a word is also looked for as a beginning. */
+export const PREFIX_FROM = 2;
+
 /** Whole words and beginnings of words, all of them in one note. */
 export const EXACT_OPTIONS: SearchOptions = {
   combineWith: 'AND',
-  prefix: (term) => term.length > 1,
-  boost: { id: 4, title: 4, names: 3, tags: 2, sources: 1.5, words: 1, body: 1 },
-  weights: { prefix: 0.5, fuzzy: 0.3 },
+  prefix: (term) => term.length >= PREFIX_FROM,
+  boost: BOOST,
+  weights: WEIGHTS,
+  bm25: BM25,
 };
 
 /** As above, with one letter too many, too few or wrong in words of five letters or more. */

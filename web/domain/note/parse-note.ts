@@ -8,6 +8,7 @@ import { COMMON_KEYS, keysOf } from './note-keys.ts';
 import { NOTE_KINDS, noteId } from './note.ts';
 import type { AvailabilityEntry, Note, NoteKind, NoteRecord } from './note.ts';
 import { readYaml } from './read-yaml.ts';
+import { stemOf } from './stem-of.ts';
 import { recordOf } from './record-of.ts';
 import { wordsOf } from './shape.ts';
 import type { ReadContext } from './shape.ts';
@@ -82,9 +83,6 @@ const plainNote = (file: string, source: string, bodyStart: number, title: strin
   source,
   bodyStart,
 });
-
-/** A file's name without folder and ending. */
-export const stemOf = (file: string): string => file.slice(file.lastIndexOf('/') + 1).replace(/\.(?:md|markdown)$/i, '');
 
 const headingOf = (body: string): string | undefined => /^#[ \t]+(\S[^\r\n]*?)[ \t]*#*[ \t]*$/m.exec(body)?.[1];
 

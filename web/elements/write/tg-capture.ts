@@ -1,6 +1,6 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { stemOf } from '../../domain/note/parse-note.ts';
+import { stemOf } from '../../domain/note/stem-of.ts';
 import { endingOf } from '../../notebook/attached-path.ts';
 import { capturedNote } from '../../notebook/captured-note.ts';
 import type { SaveOutcome } from '../../notebook/ports-writing.ts';

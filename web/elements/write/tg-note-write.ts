@@ -1,7 +1,7 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { lineStarts, offsetAt } from '../../domain/note/line-column.ts';
-import { stemOf } from '../../domain/note/parse-note.ts';
+import { stemOf } from '../../domain/note/stem-of.ts';
 import { parseNote } from '../../domain/note/parse-note.ts';
 import type { NoteKind } from '../../domain/note/note.ts';
 import {

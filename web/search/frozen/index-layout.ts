@@ -1,0 +1,108 @@
+import { SEARCH_VERSION } from '../search-options.ts';
+
+/** “TGFX”, read as a number of this machine: one that counts bytes the other way round finds no index. */
+const MAGIC = 0x5846_4754;
+/** Grows when the bytes change; what the words mean is in `SEARCH_VERSION`. */
+const LAYOUT_VERSION = 1;
+
+/** Parts of a frozen index in the order they lie, those of larger numbers first. */
+const PART_NAMES = [
+  'averages',
+  'blockBytes',
+  'blockBits',
+  'endStarts',
+  'endTerms',
+  'nameStarts',
+  'postings',
+  'lengths',
+  'kinds',
+  'terms',
+  'names',
+] as const;
+type PartName = (typeof PART_NAMES)[number];
+
+/** What a frozen index is made of. */
+export interface IndexParts {
+  readonly noteCount: number;
+  readonly termCount: number;
+  readonly averages: Float64Array;
+  readonly blockBytes: Uint32Array;
+  readonly blockBits: Uint32Array;
+  readonly endStarts: Uint32Array;
+  readonly endTerms: Uint32Array;
+  readonly nameStarts: Uint32Array;
+  readonly postings: Uint32Array;
+  readonly lengths: Uint16Array;
+  readonly kinds: Uint8Array;
+  readonly terms: Uint8Array;
+  readonly names: Uint8Array;
+}
+
+/** Words of the head: magic, versions, bytes in all, a sum over them, notes, terms, and of each part where it begins and how long it is. */
+const HEAD = { magic: 0, layout: 1, words: 2, byteCount: 3, sum: 4, noteCount: 5, termCount: 6, parts: 7 } as const;
+const HEAD_WORDS = HEAD.parts + 2 * PART_NAMES.length;
+
+const roundUp = (bytes: number): number => 8 * Math.ceil(bytes / 8);
+
+/** Lays the parts out in one run of bytes. */
+export function packIndex(parts: IndexParts): ArrayBuffer {
+  const byteCount = PART_NAMES.reduce((sum, name) => sum + roundUp(parts[name].byteLength), roundUp(4 * HEAD_WORDS));
+  const buffer = new ArrayBuffer(byteCount);
+  const head = new Uint32Array(buffer, 0, HEAD_WORDS);
+  let at = roundUp(4 * HEAD_WORDS);
+  for (const [nth, name] of PART_NAMES.entries()) {
+    const part = parts[name];
+    new Uint8Array(buffer, at, part.byteLength).set(new Uint8Array(part.buffer, part.byteOffset, part.byteLength));
+    head[HEAD.parts + 2 * nth] = at;
+    head[HEAD.parts + 2 * nth + 1] = part.length;
+    at += roundUp(part.byteLength);
+  }
+  head[HEAD.magic] = MAGIC;
+  head[HEAD.layout] = LAYOUT_VERSION;
+  head[HEAD.words] = SEARCH_VERSION;
+  head[HEAD.byteCount] = byteCount;
+  head[HEAD.noteCount] = parts.noteCount;
+  head[HEAD.termCount] = parts.termCount;
+  head[HEAD.sum] = sumOf(buffer);
+  return buffer;
+}
+
+/** The parts where they lie; undefined where the bytes are no index of this version, or not whole. */
+export function partsOf(buffer: ArrayBuffer): IndexParts | undefined {
+  if (buffer.byteLength < 4 * HEAD_WORDS || buffer.byteLength % 8 !== 0) return undefined;
+  const head = new Uint32Array(buffer, 0, HEAD_WORDS);
+  const sound =
+    head[HEAD.magic] === MAGIC &&
+    head[HEAD.layout] === LAYOUT_VERSION &&
+    head[HEAD.words] === SEARCH_VERSION &&
+    head[HEAD.byteCount] === buffer.byteLength &&
+    head[HEAD.sum] === sumOf(buffer);
+  if (!sound) return undefined;
+  const place = (name: PartName): [ArrayBuffer, number, number] => {
+    const at = HEAD.parts + 2 * PART_NAMES.indexOf(name);
+    return [buffer, head[at] ?? 0, head[at + 1] ?? 0];
+  };
+  return {
+    noteCount: head[HEAD.noteCount] ?? 0,
+    termCount: head[HEAD.termCount] ?? 0,
+    averages: new Float64Array(...place('averages')),
+    blockBytes: new Uint32Array(...place('blockBytes')),
+    blockBits: new Uint32Array(...place('blockBits')),
+    endStarts: new Uint32Array(...place('endStarts')),
+    endTerms: new Uint32Array(...place('endTerms')),
+    nameStarts: new Uint32Array(...place('nameStarts')),
+    postings: new Uint32Array(...place('postings')),
+    lengths: new Uint16Array(...place('lengths')),
+    kinds: new Uint8Array(...place('kinds')),
+    terms: new Uint8Array(...place('terms')),
+    names: new Uint8Array(...place('names')),
+  };
+}
+
+/** A sum in which every word behind its own place counts, by where it stands. */
+function sumOf(buffer: ArrayBuffer): number {
+  const words = new Uint32Array(buffer);
+  let sum = 0;
+  for (let at = HEAD.sum + 1; at < words.length; at += 1) sum = (Math.imul(sum, 31) + (words[at] ?? 0)) | 0;
+  return sum >>> 0;
+}

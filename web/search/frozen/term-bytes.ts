@@ -1,0 +1,47 @@
+import type { GrowingBytes } from './growing-bytes.ts';
+
+/**
+ * Terms as bytes, each UTF-16 unit by itself in one to three bytes: so bytes sort as strings do, and a beginning of a term is
+ * a beginning of its bytes.
+ */
+
+/** The bytes of a term. */
+export function termBytes(term: string): Uint8Array {
+  const bytes: number[] = [];
+  for (let at = 0; at < term.length; at += 1) {
+    const unit = term.charCodeAt(at);
+    if (unit < 0x80) bytes.push(unit);
+    else if (unit < 0x800) bytes.push(0xc0 | (unit >> 6), 0x80 | (unit & 0x3f));
+    else bytes.push(0xe0 | (unit >> 12), 0x80 | ((unit >> 6) & 0x3f), 0x80 | (unit & 0x3f));
+  }
+  return Uint8Array.from(bytes);
+}
+
+/** The term of some bytes. */
+export function termOfBytes(bytes: Uint8Array, length: number): string {
+  let term = '';
+  for (let at = 0; at < length;) {
+    const lead = bytes[at] ?? 0;
+    const next = (bytes[at + 1] ?? 0) & 0x3f;
+    if (lead < 0x80) {
+      term += String.fromCharCode(lead);
+      at += 1;
+    } else if (lead < 0xe0) {
+      term += String.fromCharCode(((lead & 0x1f) << 6) | next);
+      at += 2;
+    } else {
+      term += String.fromCharCode(((lead & 0x0f) << 12) | (next << 6) | ((bytes[at + 2] ?? 0) & 0x3f));
+      at += 3;
+    }
+  }
+  return term;
+}
+
+/** Writes a term as how many bytes it shares with the one before it, how many follow, and those. */
+export function pushTerm(out: GrowingBytes, bytes: Uint8Array, before: Uint8Array): void {
+  let shared = 0;
+  while (shared < bytes.length && bytes[shared] === before[shared]) shared += 1;
+  out.pushNumber(shared);
+  out.pushNumber(bytes.length - shared);
+  out.pushAll(bytes.subarray(shared));
+}

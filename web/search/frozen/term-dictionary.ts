@@ -1,0 +1,173 @@
+import { FIELD_COUNT } from './index-fields.ts';
+import { GrowingBytes } from './growing-bytes.ts';
+import { GrowingList } from './growing-list.ts';
+import { pushTerm, termBytes, termOfBytes } from './term-bytes.ts';
+
+/** Terms that share a place in the table of beginnings: one is looked for by halving, the rest by walking. */
+const IN_BLOCK = 16;
+
+/** What is known of a term beside its letters. */
+export interface TermEntry {
+  /** Bit where its notes begin. */
+  readonly start: number;
+  /** How many notes hold it. */
+  readonly count: number;
+  /** How many hold it in each field; absent where it stands in bodies alone. */
+  readonly fieldCounts?: readonly number[];
+}
+
+/** Terms in order, as they are written. */
+export class TermDictionaryWriter {
+  readonly #bytes = new GrowingBytes();
+  readonly #blockBytes = new GrowingList();
+  readonly #blockBits = new GrowingList();
+  #before: Uint8Array = new Uint8Array(0);
+  #termCount = 0;
+
+  /** @param bits how many bits its notes take. */
+  push(term: string, { start, count, fieldCounts }: TermEntry, bits: number): void {
+    if (this.#termCount % IN_BLOCK === 0) {
+      this.#blockBytes.push(this.#bytes.length);
+      this.#blockBits.push(start);
+      this.#before = new Uint8Array(0);
+    }
+    this.#termCount += 1;
+    const bytes = termBytes(term);
+    pushTerm(this.#bytes, bytes, this.#before);
+    this.#before = bytes;
+    this.#bytes.pushNumber(2 * count + (fieldCounts ? 1 : 0));
+    for (const one of fieldCounts ?? []) this.#bytes.pushNumber(one);
+    this.#bytes.pushNumber(bits);
+  }
+
+  finish(): { readonly blockBytes: Uint32Array; readonly blockBits: Uint32Array; readonly bytes: Uint8Array } {
+    return { blockBytes: this.#blockBytes.view(), blockBits: this.#blockBits.view(), bytes: this.#bytes.view() };
+  }
+}
+
+/** Terms read from where they lie. It stands at one term at a time. */
+export class TermDictionary {
+  readonly #blockBytes: Uint32Array;
+  readonly #blockBits: Uint32Array;
+  readonly #bytes: Uint8Array;
+  readonly #termCount: number;
+  #nth = -1;
+  #place = 0;
+  #term = new Uint8Array(64);
+  #length = 0;
+  #start = 0;
+  #bits = 0;
+  #count = 0;
+  #fieldCounts: readonly number[] | undefined;
+
+  constructor(termCount: number, blockBytes: Uint32Array, blockBits: Uint32Array, bytes: Uint8Array) {
+    this.#termCount = termCount;
+    this.#blockBytes = blockBytes;
+    this.#blockBits = blockBits;
+    this.#bytes = bytes;
+  }
+
+  /** The term it stands at. */
+  get term(): string {
+    return termOfBytes(this.#term, this.#length);
+  }
+
+  /** Its length in UTF-16 units. */
+  get termLength(): number {
+    let length = 0;
+    for (let at = 0; at < this.#length; at += 1) if (((this.#term[at] ?? 0) & 0xc0) !== 0x80) length += 1;
+    return length;
+  }
+
+  get entry(): TermEntry {
+    return { start: this.#start, count: this.#count, ...(this.#fieldCounts && { fieldCounts: this.#fieldCounts }) };
+  }
+
+  /** Every term with a beginning, in order. */
+  *beginningWith(beginning: string): Generator<TermEntry> {
+    const wanted = termBytes(beginning);
+    for (let more = this.#seek(wanted); more && this.#startsWith(wanted); more = this.#next()) yield this.entry;
+  }
+
+  /** The entry of exactly this term. */
+  find(term: string): TermEntry | undefined {
+    const wanted = termBytes(term);
+    return this.#seek(wanted) && this.#length === wanted.length && this.#startsWith(wanted) ? this.entry : undefined;
+  }
+
+  /** Goes to the nth term. */
+  goTo(nth: number): void {
+    this.#goToBlock(Math.floor(nth / IN_BLOCK));
+    while (this.#nth < nth) this.#next();
+  }
+
+  /** Goes to the first term that is not before the wanted one; false where all are. */
+  #seek(wanted: Uint8Array): boolean {
+    if (this.#termCount === 0) return false;
+    let low = 0;
+    let high = this.#blockBytes.length - 1;
+    while (low < high) {
+      const middle = (low + high + 1) >>> 1;
+      this.#goToBlock(middle);
+      if (this.#compare(wanted) <= 0) low = middle;
+      else high = middle - 1;
+    }
+    this.#goToBlock(low);
+    while (this.#compare(wanted) < 0) if (!this.#next()) return false;
+    return true;
+  }
+
+  #goToBlock(block: number): void {
+    this.#nth = block * IN_BLOCK - 1;
+    this.#place = this.#blockBytes[block] ?? 0;
+    this.#start = this.#blockBits[block] ?? 0;
+    this.#bits = 0;
+    this.#next();
+  }
+
+  #next(): boolean {
+    if (this.#nth + 1 >= this.#termCount) return false;
+    this.#nth += 1;
+    this.#start += this.#bits;
+    const shared = this.#number();
+    const added = this.#number();
+    if (shared + added > this.#term.length) {
+      const larger = new Uint8Array(2 * (shared + added));
+      larger.set(this.#term);
+      this.#term = larger;
+    }
+    for (let at = 0; at < added; at += 1) this.#term[shared + at] = this.#bytes[this.#place + at] ?? 0;
+    this.#place += added;
+    this.#length = shared + added;
+    const count = this.#number();
+    this.#count = count >>> 1;
+    this.#fieldCounts = count & 1 ? Array.from({ length: FIELD_COUNT }, () => this.#number()) : undefined;
+    this.#bits = this.#number();
+    return true;
+  }
+
+  #number(): number {
+    let value = 0;
+    for (let shift = 1; ; shift *= 0x80) {
+      const byte = this.#bytes[this.#place++] ?? 0;
+      value += (byte & 0x7f) * shift;
+      if (byte < 0x80) return value;
+    }
+  }
+
+  /** Below nought where the term it stands at comes before the wanted one. */
+  #compare(wanted: Uint8Array): number {
+    const both = Math.min(wanted.length, this.#length);
+    for (let at = 0; at < both; at += 1) {
+      const difference = (this.#term[at] ?? 0) - (wanted[at] ?? 0);
+      if (difference !== 0) return difference;
+    }
+    return this.#length - wanted.length;
+  }
+
+  #startsWith(wanted: Uint8Array): boolean {
+    if (this.#length < wanted.length) return false;
+    for (let at = 0; at < wanted.length; at += 1) if (this.#term[at] !== wanted[at]) return false;
+    return true;
+  }
+}
