@@ -20,15 +20,16 @@ const UNIT: Ciede2000Weights = { kL: 1, kC: 1, kH: 1 };
  * @returns ΔE00, dimensionless, ≥ 0; 0 when equal; symmetric.
  * @source Sharma, Wu & Dalal 2005, doi:10.1002/col.20070.
  */
-export function ciede2000(one: BareLab, other: BareLab, weights: Ciede2000Weights = UNIT): number {
-  const [l1, a1, b1] = one;
-  const [l2, a2, b2] = other;
-  const meanC = (Math.hypot(a1, b1) + Math.hypot(a2, b2)) / 2;
-  const g = 0.5 * (1 - Math.sqrt(meanC ** 7 / (meanC ** 7 + POW_25_7)));
+export const ciede2000 = (one: BareLab, other: BareLab, weights?: Ciede2000Weights): number =>
+  ciede2000Of(one[0], one[1], one[2], other[0], other[1], other[2], weights);
+
+/** `ciede2000` of numbers that lie in typed arrays, one after the other. */
+export function ciede2000Of(l1: number, a1: number, b1: number, l2: number, a2: number, b2: number, weights = UNIT): number {
+  const g = 0.5 * (1 - saturation((Math.sqrt(a1 * a1 + b1 * b1) + Math.sqrt(a2 * a2 + b2 * b2)) / 2));
   const ap1 = (1 + g) * a1;
   const ap2 = (1 + g) * a2;
-  const c1 = Math.hypot(ap1, b1);
-  const c2 = Math.hypot(ap2, b2);
+  const c1 = Math.sqrt(ap1 * ap1 + b1 * b1);
+  const c2 = Math.sqrt(ap2 * ap2 + b2 * b2);
   const h1 = hue(ap1, b1);
   const h2 = hue(ap2, b2);
   const grey = c1 * c2 === 0;
@@ -53,13 +54,19 @@ export function ciede2000(one: BareLab, other: BareLab, weights: Ciede2000Weight
     0.32 * Math.cos((3 * meanH + 6) * RADIAN) -
     0.2 * Math.cos((4 * meanH - 63) * RADIAN);
   const turn = 30 * Math.exp(-(((meanH - 275) / 25) ** 2));
-  const rc = 2 * Math.sqrt(c ** 7 / (c ** 7 + POW_25_7));
-  const rt = -Math.sin(2 * turn * RADIAN) * rc;
+  const rt = -2 * Math.sin(2 * turn * RADIAN) * saturation(c);
   const l50 = (l - 50) ** 2;
   const termL = dL / (weights.kL * (1 + (0.015 * l50) / Math.sqrt(20 + l50)));
   const termC = dC / (weights.kC * (1 + 0.045 * c));
   const termH = dH / (weights.kH * (1 + 0.015 * c * t));
   return Math.sqrt(Math.max(0, termL ** 2 + termC ** 2 + termH ** 2 + rt * termC * termH));
+}
+
+/** How near a chroma is to full effect, 0–1: the seventh-power term of both G and R_T. */
+export function saturation(chroma: number): number {
+  const cubed = chroma * chroma * chroma;
+  const seventh = cubed * cubed * chroma;
+  return Math.sqrt(seventh / (seventh + POW_25_7));
 }
 
 function hue(a: number, b: number): number {

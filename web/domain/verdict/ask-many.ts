@@ -1,6 +1,6 @@
 import type { EvidenceBase } from '../claim/evidence-base.ts';
-import { deltaE00 } from '../colour/delta-e.ts';
 import type { Lab10 } from '../colour/lab.ts';
+import { NearestLabs } from '../colour/nearest-labs.ts';
 import { askColour, type Candidate, type ColourQuestion } from './ask.ts';
 import { judgeRoute, type RouteJudgement } from './judge-route.ts';
 import { type PredictedCloth, predictedCloths } from './predicted-cloths.ts';
@@ -35,6 +35,9 @@ export function askMany(
     predictions: false,
   });
   const predicted = predictedCloths(base, colours, question.fibre);
+  const samples = candidates.flatMap((candidate) => labsOf(candidate).map((lab10) => ({ lab10, judgement: candidate.judgement })));
+  const nearDyed = nearestAmong(samples);
+  const nearPredicted = nearestAmong(predicted);
   const judged = new Map<string, RouteJudgement>();
   const judge = ({ id, route, fibre }: PredictedCloth): RouteJudgement => {
     const known = judged.get(id) ?? judgeRoute(base, route, { ...question, fibre: question.fibre ?? fibre }, { cap: 'predicted' });
@@ -48,19 +51,22 @@ export function askMany(
       const order = best ? rank(judgement) - rank(best.judgement) || difference - best.deltaE00 : -1;
       if (order < 0) best = { judgement, deltaE00: difference, predicted: isPredicted };
     };
-    for (const candidate of candidates) {
-      const nearest = nearestOf(lab10, candidate);
-      if (nearest <= question.tolerance) take(candidate.judgement, nearest, false);
-    }
-    if (!best || rank(best.judgement) >= BEST_PREDICTED) {
-      for (const cloth of predicted) {
-        const difference = deltaE00(lab10, cloth.lab10);
-        if (difference <= question.tolerance) take(judge(cloth), difference, true);
-      }
-    }
+    for (const { one, deltaE00 } of nearDyed(lab10, question.tolerance)) take(one.judgement, deltaE00, false);
+    if (!best || rank(best.judgement) >= BEST_PREDICTED)
+      for (const { one, deltaE00 } of nearPredicted(lab10, question.tolerance)) take(judge(one), deltaE00, true);
     return best ? { verdict: best.judgement.verdict, best } : { verdict: 'nothing-near' };
   };
 }
 
-const nearestOf = (lab10: Lab10, { samples, colour }: Candidate): number =>
-  Math.min(...(samples.length > 0 ? samples.map((one) => one.colour.lab10) : [colour.lab10]).map((lab) => deltaE00(lab10, lab)));
+const labsOf = ({ samples, colour }: Candidate): readonly Lab10[] =>
+  samples.length > 0 ? samples.map((one) => one.colour.lab10) : [colour.lab10];
+
+/** Finds those whose colours lie within a tolerance, nearest first. */
+function nearestAmong<T extends { readonly lab10: Lab10 }>(all: readonly T[]) {
+  const near = new NearestLabs(Float64Array.from(all.flatMap(({ lab10 }) => [...lab10])));
+  return (lab10: Lab10, tolerance: number) =>
+    near.within(lab10, tolerance).flatMap(({ at, deltaE00 }) => {
+      const one = all[at];
+      return one ? [{ one, deltaE00 }] : [];
+    });
+}
