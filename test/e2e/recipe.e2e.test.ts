@@ -1,11 +1,15 @@
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { printedPages } from '../helpers/printed.ts';
 import { accessibilityFaults, watchedSite, type WatchedSite } from '../helpers/watched-site.ts';
 
 /** A4 in points of 1/72 inch: 210 × 297 mm (ISO 216). */
 const A4 = '595×842';
-/** The three longest notes among the recipes. */
-const LONGEST = ['madder-alum-wool', 'turkey-red-cotton', 'woad-wool'];
+const RECIPES = readdirSync(join(fileURLToPath(new URL('../..', import.meta.url)), 'corpus-demo/recipes')).map((name) =>
+  name.replace(/\.md$/, ''),
+);
 
 let site: WatchedSite;
 beforeAll(async () => {
@@ -14,9 +18,9 @@ beforeAll(async () => {
 afterAll(() => site.close());
 
 describe('the recipe page', { timeout: 240_000 }, () => {
-  test('prints on one A4 page, what is weighed and done on it', async () => {
+  test('every recipe prints on one A4 page, what is weighed and done on it', async () => {
     const page = await site.open('#/recipes', { width: 1280, height: 900 });
-    for (const id of LONGEST) {
+    for (const id of RECIPES) {
       await page.evaluate((to) => void (globalThis.location.hash = to), `#/recipes/${id}`);
       await page.locator(`tg-recipe-period p[part=verdict]`).waitFor();
       await page.locator(`a[href="#/notebook/${id}"]`).first().waitFor();

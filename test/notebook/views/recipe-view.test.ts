@@ -88,7 +88,10 @@ describe('a recipe of the demonstration', () => {
   test('the claims that make it right for a place and date are there, and it leads to ask', () => {
     const judged = periodView(demo, 'madder-alum-wool', { region: 'hanse-towns', when: '1370' });
     const madder = judged?.period?.materials.find(({ id }) => id === 'madder');
-    expect(madder?.claims.length).toBeGreaterThan(0);
+    expect(madder?.stands).toMatch(/^Madder was (?:imported|to hand): .*\d{4}/);
+    // Each claim once: what is said of a material stands with it alone.
+    const said = judged?.period?.materials.flatMap(({ stands, claims }) => [stands, ...claims]) ?? [];
+    expect(new Set([...said, ...(judged?.period?.because ?? [])]).size).toBe(said.length + (judged?.period?.because.length ?? 0));
     expect(decodeURIComponent(judged?.period?.ask ?? '')).toMatch(/^#\/ask\?colour=[\d.,-]+&region=hanse-towns&when=1370&fibre=wool$/);
     // Cochineal of the New World cannot have been in a Hanse town before 1492.
     expect(periodView(demo, 'cochineal-tin-wool', { region: 'hanse-towns', when: '1370' })?.period?.verdict).not.toMatch(

@@ -60,12 +60,27 @@ export class TgRecipePeriod extends LitElement {
       }
       @media print {
         .asked,
-        .claims,
         .way {
           display: none;
         }
+        .claims {
+          columns: 2;
+          column-gap: 6mm;
+        }
+        .claims > li {
+          grid-template-columns: 20mm minmax(0, 1fr);
+          gap: 2mm;
+          padding-block: 0.4mm;
+          font-size: 6.75pt;
+          line-height: 1.2;
+          break-inside: avoid;
+        }
+        .claims > li li:nth-child(n + 2) {
+          display: none;
+        }
         p {
-          margin: 1mm 0;
+          margin: 0.5mm 0;
+          max-inline-size: none;
         }
       }
     `,
@@ -130,15 +145,11 @@ export class TgRecipePeriod extends LitElement {
       ${period.because.map((because) => html`<p class="way">${because}</p>`)}
       <ul class="claims" part="claims">
         ${period.materials.map(
-          ({ id, title, everyday, claims }) =>
+          ({ id, title, stands, claims }) =>
             html`<li>
               <a href=${`#/notebook/${encodeURIComponent(id)}`}>${title}</a>
               <ul>
-                ${
-                  claims.length > 0
-                    ? claims.map((claim) => html`<li>${claim}</li>`)
-                    : html`<li>${everyday ? 'everyday: needs no evidence' : 'no claim reaches this place and date'}</li>`
-                }
+                ${[stands, ...claims].map((line) => html`<li>${line}</li>`)}
               </ul>
             </li>`,
         )}

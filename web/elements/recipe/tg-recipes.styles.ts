@@ -230,17 +230,17 @@ export const styles = css`
       padding-block-end: 0.5mm;
     }
     p {
-      margin-block: 1mm;
+      margin-block: 0.5mm;
     }
     .quiet,
     .atstep,
     .skeins a {
-      font-size: 7.5pt;
-      line-height: 1.3;
+      font-size: 7pt;
+      line-height: 1.25;
     }
     .doing {
       display: grid;
-      grid-template-columns: minmax(0, 1.6fr) minmax(0, 1fr);
+      grid-template-columns: minmax(0, 2.4fr) minmax(0, 1fr);
       gap: 0 6mm;
     }
     .steps {
@@ -248,19 +248,25 @@ export const styles = css`
     }
     .steps > li {
       grid-template-columns: 6mm minmax(0, 1fr);
-      padding-block: 0.6mm;
+      padding-block: 0.3mm;
     }
     .steps > li::before {
       line-height: 1.3;
     }
     .care {
-      padding: 2mm 3mm;
+      grid-column: 1 / -1;
+      max-inline-size: none;
+      padding: 1.5mm 3mm 0.5mm;
+      columns: 3;
+      column-gap: 5mm;
       break-inside: avoid;
     }
     .care p {
       margin: 0 0 1mm;
-      font-size: 8pt;
-      line-height: 1.25;
+      max-inline-size: none;
+      break-inside: avoid;
+      font-size: 7.5pt;
+      line-height: 1.2;
     }
     .skeins .quiet,
     .way,
@@ -271,7 +277,7 @@ export const styles = css`
       display: none;
     }
     section {
-      margin-block: 2.5mm;
+      margin-block: 1.5mm;
     }
     .ingredients {
       display: grid;
@@ -280,19 +286,43 @@ export const styles = css`
     }
     .ingredients > li {
       grid-template-columns: 20mm minmax(0, 1fr);
-      gap: 2mm;
-      padding-block: 0.8mm;
+      gap: 1mm;
+      padding-block: 0.5mm;
       break-inside: avoid;
     }
     .amount {
       font-size: 11pt;
     }
+    .links {
+      display: inline-block;
+      margin-inline-end: 6mm;
+    }
     .skeins {
-      --tg-swatch-size: 11mm;
+      --tg-swatch-size: 10mm;
       grid-template-columns: repeat(9, 1fr);
       gap: 2mm;
     }
+    .foretold {
+      --tg-swatch-size: 8mm;
+      grid-template-columns: repeat(3, minmax(0, 1fr));
+      gap: 2mm 6mm;
+    }
+    .foretold li {
+      flex-wrap: nowrap;
+      gap: 2mm;
+    }
+    .foretold tg-swatch::part(remark) {
+      margin: 0;
+      font-size: 6.75pt;
+      line-height: 1.2;
+    }
+    .foretold li > span {
+      flex-basis: 0;
+      font-size: 6.75pt;
+      line-height: 1.2;
+    }
     .skeins > :nth-child(n + 10),
+    .foretold > :nth-child(n + 4),
     details {
       display: none;
     }

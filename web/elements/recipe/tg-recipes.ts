@@ -124,10 +124,8 @@ export class TgRecipes extends LitElement {
             ${view.steps.map(({ text, cautions }) => html`<li><span>${text} ${cautions.map((caution) => html`<strong class="atstep">${caution}</strong>`)}</span></li>`)}
           </ol>
         </section>
-        <div>
-          ${temperatureDrawing(view.curve)}
-          <section class="care" aria-label="Care">${view.cautions.map((text) => html`<p>${text}</p>`)}</section>
-        </div>
+        <div>${temperatureDrawing(view.curve)}</div>
+        <section class="care" aria-label="Care">${view.cautions.map((text) => html`<p>${text}</p>`)}</section>
       </div>
       ${this.#links('It starts from', view.follows, 'recipes')} ${this.#links('It rests on', view.basedOn, 'notebook')}
       ${
@@ -299,7 +297,7 @@ export class TgRecipes extends LitElement {
 
   #links(title: string, links: RecipeView['follows'], view: string) {
     if (links.length === 0) return nothing;
-    return html`<p>
+    return html`<p class="links">
       ${title} ${links.map(({ id, title: name }, at) => html`${at === 0 ? '' : ', '}<a href=${`#/${view}/${id}`}>${name}</a>`)}.
     </p>`;
   }

@@ -6,7 +6,7 @@ import { meanColour } from '../../domain/palette/mean-colour.ts';
 import { addressOf } from '../address.ts';
 import type { Notebook } from '../notebook.ts';
 import { poseCircumstances, type QuestionProblem } from '../pose-question.ts';
-import { becauseOfRoute } from '../words/because.ts';
+import { becauseOfRoute, standingSentence } from '../words/because.ts';
 import { shortClaim, titleOf } from '../words/claim-line.ts';
 import { verdictWords } from '../words/verdict-words.ts';
 
@@ -14,8 +14,9 @@ import { verdictWords } from '../words/verdict-words.ts';
 export interface PeriodMaterial {
   readonly id: string;
   readonly title: string;
-  /** Needs no evidence: water, bran. */
-  readonly everyday: boolean;
+  /** How it stands there and then, with the first of its claims; that it needs no evidence; or that no claim reaches. */
+  readonly stands: string;
+  /** Its other claims. */
   readonly claims: readonly string[];
 }
 
@@ -23,6 +24,7 @@ export interface PeriodMaterial {
 export interface PeriodView {
   readonly verdict: string;
   readonly means: string;
+  /** What else decided it; what is about one material alone stands with that. */
   readonly because: readonly string[];
   readonly materials: readonly PeriodMaterial[];
   /** Where its colour is asked for, there and then; '' where it has none yet. */
@@ -44,6 +46,13 @@ export function periodView(
   const { question, problems } = poseCircumstances(base, { ...typed, ...(fibre === undefined ? {} : { fibre }) });
   if (!question) return { problems };
   const judgement = judgeRoute(base, routeOf(base, noteId(recipe), fibre), question.route);
+  const materials = judgement.materials.map((one) => ({
+    id: one.material.id,
+    title: titleOf(base, one.material.id),
+    stands: standingSentence(base, one, question.route),
+    claims: one.carriedBy.slice(1).map((judged) => shortClaim(base, judged)),
+  }));
+  const stands = new Set(materials.map((one) => one.stands));
   const samples = dyedRecipes(base, colours).find((one) => one.recipe === recipe)?.samples ?? [];
   const mean = meanColour(base, fibre === undefined ? samples : samples.filter((one) => one.fibre === fibre)) ?? meanColour(base, samples);
   return {
@@ -51,13 +60,8 @@ export function periodView(
     period: {
       verdict: verdictWords[judgement.verdict].word,
       means: verdictWords[judgement.verdict].means,
-      because: becauseOfRoute(base, judgement, question.route),
-      materials: judgement.materials.map(({ material: { id }, everyday, carriedBy }) => ({
-        id,
-        title: titleOf(base, id),
-        everyday,
-        claims: carriedBy.map((judged) => shortClaim(base, judged)),
-      })),
+      because: becauseOfRoute(base, judgement, question.route).filter((sentence) => !stands.has(sentence)),
+      materials,
       ask: mean
         ? addressOf({
             view: 'ask',
