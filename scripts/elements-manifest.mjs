@@ -15,7 +15,7 @@ const ELEMENTS = [
 
 const FILLED = {
   notebook: 'Address of a published notebook: the list that `tenterground list FOLDER --whole` writes.',
-  site: "Address of the notebook's own page, where links to its other views lead; without it they lead nowhere.",
+  site: "Address of the notebook's own page, where links to its other views lead; without it they are plain words.",
   region: 'Region by id, title or name.',
   when: 'Date, as people write it or EDTF.',
   colour: 'Hex or CSS colour, L,a,b, a colour-word, a recipe or a trial of the notebook.',
@@ -23,6 +23,29 @@ const FILLED = {
   fibre: 'Fibre by id, title or name.',
   wearer: 'Wearer by id, title or name.',
 };
+
+/** What a page may say of the looks of every element, as a custom property; defaults are read from the tokens. */
+const TOKENS = {
+  '--tg-ink': 'Words and marks.',
+  '--tg-ink-quiet': 'Words that stand back: numbers, sources, notes.',
+  '--tg-ground': 'What the cloth lies on.',
+  '--tg-surface': 'A part that lies above the ground.',
+  '--tg-well': 'A part that lies below the ground.',
+  '--tg-hairline': 'Lines that only part things.',
+  '--tg-edge': 'Edges of controls.',
+  '--tg-focus': 'The outline of what has the focus.',
+  '--tg-font-reading': 'Typeface of headings and running words.',
+  '--tg-font-label': 'Typeface of labels, numbers and controls.',
+  '--tg-type-base': 'Size of running words.',
+  '--tg-type-small': 'Size of labels.',
+};
+const TOKENS_CSS = readFileSync(join(ROOT, 'web/styles/tokens.css'), 'utf8');
+
+const tokens = Object.entries(TOKENS).map(([name, description]) => {
+  const value = new RegExp(`^  ${name}: ([^;]+);`, 'm').exec(TOKENS_CSS)?.[1];
+  if (value === undefined) throw new Error(`${name} is no token`);
+  return { name, description, default: value };
+});
 
 /** @param {ts.Node} node */
 const docOf = (node) => ts.getJSDocCommentsAndTags(node).flatMap((doc) => (ts.isJSDoc(doc) ? [doc] : []))[0];
@@ -86,10 +109,21 @@ function declarationOf(path, more) {
       ),
       ...more.map((name) => ({ name, type: { text: 'string' }, description: FILLED[/** @type {keyof typeof FILLED} */ (name)] })),
     ],
-    events: tagged(block, 'event'),
+    events: [
+      ...tagged(block, 'event'),
+      ...(more.includes('notebook')
+        ? [
+            {
+              name: 'tg-notebook-error',
+              type: { text: 'CustomEvent<{ reason: string }>' },
+              description: 'The notebook could not be opened.',
+            },
+          ]
+        : []),
+    ],
     slots: tagged(block, 'slot'),
     cssParts: tagged(block, 'csspart'),
-    cssProperties: tagged(block, 'cssproperty'),
+    cssProperties: [...tagged(block, 'cssproperty'), ...tokens],
   };
 }
 

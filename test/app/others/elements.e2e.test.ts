@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { fileURLToPath } from 'node:url';
-import { type Browser, chromium, type Page } from 'playwright-core';
+import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { accessibilityFaults } from '../../helpers/watched-site.ts';
 
@@ -59,8 +59,8 @@ afterAll(async () => {
   server.close();
 });
 
-async function opened(file: string): Promise<Page> {
-  const page = await browser.newPage();
+async function opened(file: string, options: BrowserContextOptions = {}): Promise<Page> {
+  const page = await browser.newPage(options);
   page.on('request', (request) => {
     if (!request.url().startsWith(origin) && !/^(?:data|blob):/.test(request.url())) strays.push(request.url());
   });
@@ -90,20 +90,51 @@ describe('elements in a plain page', () => {
     await page.locator('tg-ask').evaluate((one) => one.setAttribute('region', 'england'));
     await page.locator('tg-ask').getByText('England').first().waitFor();
 
-    // Links to other views of a notebook lead nowhere here.
-    await page.locator('tg-ask').getByRole('link', { name: 'Ask what dyed the thread' }).click();
+    // Other views of a notebook are not here: links to them are plain words, by key too, until a page of the notebook is named.
+    const link = page
+      .locator('tg-ask')
+      .getByRole('link', { name: /^note / })
+      .first();
+    const looks = () => link.evaluate((one) => [getComputedStyle(one).textDecorationColor, getComputedStyle(one).pointerEvents] as const);
+    expect(await looks()).toEqual(['rgba(0, 0, 0, 0)', 'none']);
+    await link.press('Enter');
     expect(page.url()).toBe(`${origin}plain.html`);
+    await page.locator('tg-ask').evaluate((one) => one.setAttribute('site', '/notebook/'));
+    expect(await looks()).toEqual([await link.evaluate((one) => getComputedStyle(one).color), 'auto']);
+    await page.locator('tg-ask').evaluate((one) => one.removeAttribute('site'));
+    expect(await page.getByRole('button', { name: /^Print/ }).count()).toBe(0);
     expect(await accessibilityFaults(page)).toEqual([]);
     expect(strays).toEqual([]);
     expect(complaints).toEqual([]);
   });
 
-  test('the page of live examples shows every element without a fault axe knows', { timeout: 120_000 }, async () => {
-    const page = await opened('index.html');
-    await page.locator('tg-palette tg-swatch').nth(5).waitFor();
-    await page.locator('tg-availability-chart').getByText('Madder').first().waitFor();
-    expect(await accessibilityFaults(page)).toEqual([]);
-  });
+  test.each([
+    ['on a desk, light', 1280, 'light'],
+    ['on a phone, dark', 390, 'dark'],
+  ] as const)(
+    'the page of live examples shows every element without a fault axe knows: %s',
+    { timeout: 120_000 },
+    async (_, width, colorScheme) => {
+      const page = await opened('index.html', { viewport: { width, height: 850 }, colorScheme });
+      await page.locator('tg-palette tg-swatch').nth(5).waitFor();
+      await page.locator('tg-availability-chart').getByText('Madder').first().waitFor();
+      await page.locator('tg-ask').getByText('Feasible').first().waitFor();
+      const card = page.locator('tg-recipe-card').first();
+      expect(await card.locator('[part=steps] li').first().innerText()).toMatch(/^[A-Z][^[]+\./);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width);
+      expect(await accessibilityFaults(page)).toEqual([]);
+
+      // What a page says of a token around an element counts there, and only there.
+      const ink = (nth: number) =>
+        page
+          .locator('tg-recipe-card')
+          .nth(nth)
+          .evaluate((one) => getComputedStyle(one).color);
+      await page.locator('tg-recipe-card').nth(1).getByRole('heading').waitFor();
+      expect(await ink(1)).toBe('rgb(0, 0, 0)');
+      expect(await ink(0)).not.toBe(await ink(1));
+    },
+  );
 
   test('a notebook that is not there is told, and the page goes on', async () => {
     const page = await opened('index.html');
@@ -144,6 +175,7 @@ describe('elements in a plain page', () => {
           readonly tagName: string;
           readonly summary: string;
           readonly attributes: readonly { readonly name: string }[];
+          readonly cssProperties: readonly { readonly name: string; readonly default?: string }[];
         }[];
         readonly exports: readonly { readonly kind: string; readonly name: string }[];
       }[];
@@ -155,6 +187,11 @@ describe('elements in a plain page', () => {
     expect(manifest.modules[0]?.exports.map(({ kind, name }) => `${kind} ${name}`)).toEqual(
       tags.map((tag) => `custom-element-definition ${tag}`),
     );
+    // Every token the page of examples names is in the manifest, with its default.
+    const named = new Set(readFileSync(`${BUILT}index.html`, 'utf8').match(/--tg-[\w-]+/g));
+    const tokens = new Map(manifest.modules[0]?.declarations[0]?.cssProperties.map(({ name, default: is }) => [name, is]));
+    expect([...named].filter((name) => !tokens.has(name))).toEqual([]);
+    expect(tokens.get('--tg-ink')).toMatch(/^light-dark\(/);
     for (const { summary, attributes } of manifest.modules[0]?.declarations ?? []) {
       expect(summary).not.toBe('');
       expect(attributes.length).toBeGreaterThan(0);

@@ -89,11 +89,22 @@ function look(): void {
   }
 }
 
+/**
+ * Without the address of a notebook's own page its views cannot be reached: links to them are plain words. What prints the whole
+ * page is left to the page.
+ */
+const ELSEWHERE = `:where([notebook]:not([site])) { --tg-view-mark: transparent; --tg-view-pointer: none; }
+:where(tg-ask[notebook])::part(print), :where(tg-ask[notebook]:not([site]))::part(ways) { display: none; }
+`;
+
 /** The tokens yield to whatever the page itself says of them, wherever it says so. */
 function layTokens(): void {
   const sheet = new CSSStyleSheet();
   sheet.replaceSync(
-    tokens.replace(/:root:root/g, ':root').replace(/:root(\[[^\]]*\])?/g, (_, which: string | undefined) => `:where(:root${which ?? ''})`),
+    ELSEWHERE +
+      tokens
+        .replace(/:root:root/g, ':root')
+        .replace(/:root(\[[^\]]*\])?/g, (_, which: string | undefined) => `:where(:root${which ?? ''})`),
   );
   document.adoptedStyleSheets = [sheet, ...document.adoptedStyleSheets];
 }

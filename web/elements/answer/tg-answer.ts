@@ -6,6 +6,7 @@ import { lookAddress } from '../../notebook/looking-address.ts';
 import type { ClaimLine } from '../../notebook/words/claim-line.ts';
 import '../swatch/tg-swatch.ts';
 import { OnPaper } from '../shared/on-paper.ts';
+import { viewLinkStyles } from '../shared/view-link.styles.ts';
 import { keysShown, ON_SCREEN, paperPlan, type Shown } from './paper-plan.ts';
 import { styles } from './tg-answer.styles.ts';
 
@@ -21,7 +22,7 @@ const MOST_PREDICTED = 12;
  */
 @customElement('tg-answer')
 export class TgAnswer extends LitElement {
-  static override styles = styles;
+  static override styles = [viewLinkStyles, styles];
 
   /** The answer to show. */
   @property({ attribute: false }) answer?: AnswerView;

@@ -4,53 +4,53 @@ import type { Engine } from '../../notebook/engine.ts';
 import type { TypedQuestion } from '../../notebook/pose-question.ts';
 import type { AnswerOrProblems, AnswerView } from '../../notebook/views/answer-view.ts';
 import type { ChoicesView } from '../../notebook/views/choices-view.ts';
+import { baseStyles } from '../shared/base.styles.ts';
 import { LatestTask } from '../shared/latest-task.ts';
+import { viewLinkStyles } from '../shared/view-link.styles.ts';
 import '../answer/tg-answer.ts';
 import './tg-question.ts';
 
 /**
  * @summary Asks whether a colour or dyestuff is plausible at a place and date, and shows the answer.
  * @csspart print - The button that prints the answer.
+ * @csspart ways - Where else the same place and date can be asked about.
  */
 @customElement('tg-ask')
 export class TgAsk extends LitElement {
-  static override styles = css`
-    :host {
-      display: block;
-    }
-    button {
-      font: var(--tg-type-base) / 1.3 var(--tg-font-label);
-      color: inherit;
-      background: none;
-      border: 1px solid var(--tg-edge);
-      border-radius: 2px;
-      padding: var(--tg-space-2) var(--tg-space-4);
-      min-block-size: var(--tg-touch);
-      cursor: pointer;
-    }
-    button:focus-visible {
-      outline: var(--tg-focus-width) solid var(--tg-focus);
-      outline-offset: var(--tg-focus-gap);
-    }
-    .unfaded {
-      margin: var(--tg-space-5) 0 0;
-      font: 600 var(--tg-type-2) / 1.25 var(--tg-font-reading);
-    }
-    .ways {
-      margin: var(--tg-space-6) 0 0;
-      font: var(--tg-type-base) / 1.5 var(--tg-font-label);
-    }
-    a {
-      color: inherit;
-      text-underline-offset: 0.2em;
-    }
-    @media print {
-      button,
-      .ways {
-        display: none;
+  static override styles = [
+    baseStyles,
+    viewLinkStyles,
+    css`
+      :host {
+        display: block;
+        color: var(--tg-ink);
       }
-    }
-  `;
+      button {
+        font: var(--tg-type-base) / 1.3 var(--tg-font-label);
+        padding: var(--tg-space-2) var(--tg-space-4);
+        min-block-size: var(--tg-touch);
+        cursor: pointer;
+      }
+      .unfaded {
+        margin: var(--tg-space-5) 0 0;
+        font: 600 var(--tg-type-2) / 1.25 var(--tg-font-reading);
+      }
+      .ways {
+        margin: var(--tg-space-6) 0 0;
+        font: var(--tg-type-base) / 1.5 var(--tg-font-label);
+      }
+      a {
+        color: inherit;
+        text-underline-offset: 0.2em;
+      }
+      @media print {
+        button,
+        .ways {
+          display: none;
+        }
+      }
+    `,
+  ];
 
   /** Where the notebook is. */
   @property({ attribute: false }) engine?: Engine;
@@ -93,7 +93,7 @@ export class TgAsk extends LitElement {
               <button type="button" part="print" @click=${() => globalThis.print()}>Print this answer on one page (key P)</button>`
           : nothing
       }
-      <p class="ways">${this.#ways()}</p>
+      <p part="ways" class="ways">${this.#ways()}</p>
     `;
   }
 

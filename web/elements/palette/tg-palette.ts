@@ -14,6 +14,7 @@ import type { ClothPickEvent } from '../shared/events.ts';
 import { LatestTask } from '../shared/latest-task.ts';
 import { fewWords, listWord, typedWord } from '../shared/sentence-words.ts';
 import { sentenceStyles } from '../shared/sentence.styles.ts';
+import { viewLinkStyles } from '../shared/view-link.styles.ts';
 import { yearThreadStyles } from '../shared/year-thread.styles.ts';
 import { PaletteChangeEvent } from './palette-change-event.ts';
 import { sentenceOf } from '../shared/sentence-of.ts';
@@ -30,7 +31,7 @@ import { styles } from './tg-palette.styles.ts';
  */
 @customElement('tg-palette')
 export class TgPalette extends LitElement {
-  static override styles = [sentenceStyles, yearThreadStyles, styles];
+  static override styles = [sentenceStyles, yearThreadStyles, viewLinkStyles, styles];
 
   /** Where the notebook is. */
   @property({ attribute: false }) engine?: Engine;

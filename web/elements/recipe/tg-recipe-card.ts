@@ -38,6 +38,10 @@ export class TgRecipeCard extends LitElement {
         margin: var(--tg-space-3) 0;
         padding-inline-start: 1.25rem;
       }
+      li > strong {
+        display: block;
+        font: 700 var(--tg-type-small) / 1.45 var(--tg-font-label);
+      }
       .caution {
         padding-inline-start: var(--tg-space-3);
         border-inline-start: var(--tg-line-3) solid var(--tg-ink);
@@ -84,7 +88,7 @@ export class TgRecipeCard extends LitElement {
         view.steps.length === 0
           ? nothing
           : html`<ol part="steps">
-              ${view.steps.map((step) => html`<li>${step}</li>`)}
+              ${view.steps.map(({ text, cautions }) => html`<li>${text} ${cautions.map((caution) => html`<strong>${caution}</strong>`)}</li>`)}
             </ol>`
       }
       <div part="cautions">${view.cautions.map((caution) => html`<p class="caution">${caution}</p>`)}</div>
