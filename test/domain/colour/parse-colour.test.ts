@@ -31,6 +31,7 @@ describe('parseColourText', () => {
     'murrey',
     '#12345',
     'transparent',
+    'oklch(60% 0.1 3A0deg)',
     'x'.repeat(10_000),
   ])('%j is no colour', (text) => expect(parseColourText(text)).toBeUndefined());
 });

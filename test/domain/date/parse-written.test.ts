@@ -227,6 +227,7 @@ describe('parseWritten', () => {
     ['1200–', 'date-ambiguous', ['from 1200', '1200']],
     ['C14', 'date-ambiguous', ['14th century', 'c. AD 14']],
     ['10/1405', 'date-ambiguous', ['1405-10', 'AD 10–1405']],
+    ['before 11/0000', 'date-impossible', undefined],
     ['1525–1475', 'date-reversed', ['1475–1525', '1525–1475 BCE']],
     ['1475–25', 'date-reversed', ['1425–1475', '1475–1525']],
     ['100–200 BC', 'date-reversed', ['200–100 BCE', '100 BCE–200 CE']],

@@ -1,4 +1,4 @@
-import { converter, formatHex, parse, toGamut } from 'culori';
+import { type Color, converter, formatHex, parse, toGamut } from 'culori';
 import type { Lab, Lab2 } from './lab.ts';
 import { asLab2 } from './lab.ts';
 
@@ -27,13 +27,22 @@ export function labToScreen(lab: Lab2): ScreenColour {
   return { hex: formatHex(inGamut ? rgb : intoScreen(carrier(lab))), inGamut };
 }
 
+/** The library throws at some broken notations, such as `oklch(60% 0.1 3A0deg)`. */
+function parsed(text: string): Color | undefined {
+  try {
+    return parse(text);
+  } catch {
+    return undefined;
+  }
+}
+
 /**
  * D65, 2 degree Lab of a CSS colour (CSS Color 4: hex, names, rgb(), hsl(), hwb(), lab(), lch(), oklab(), oklch(), color()).
  *
  * @returns undefined when it is no colour, or not opaque: cloth is.
  */
 export function cssToLab2(text: string): Lab2 | undefined {
-  const colour = parse(text.trim());
+  const colour = parsed(text.trim());
   if (!colour || (colour.alpha ?? 1) < 1) return undefined;
   const { l, a, b } = toLab65(colour);
   return [l, a, b].every(Number.isFinite) ? asLab2([l, a, b]) : undefined;

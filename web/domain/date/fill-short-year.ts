@@ -14,7 +14,7 @@ const bceYears = (high: number, low: number): string => formatYears({ from: 1 - 
 export function monthLeadsYear(left: WrittenSide, right: WrittenSide): DateProblem | undefined {
   const isOpen = left.kind === 'year' && right.kind === 'year' && !left.minus && !left.era && !right.era && right.month === undefined;
   const month = Number(left.digits);
-  if (!isOpen || month < 1 || month > 12 || right.digits?.length !== 4) return undefined;
+  if (!isOpen || month < 1 || month > 12 || right.digits?.length !== 4 || Number(right.digits) <= month) return undefined;
   return { code: 'date-ambiguous', suggestions: [`${right.digits}-${`${month}`.padStart(2, '0')}`, `AD ${month}–${right.digits}`] };
 }
 

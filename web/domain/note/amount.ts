@@ -21,7 +21,7 @@ export function parseAmount(written: string): Amount {
   const range = upTo === undefined ? {} : { upTo };
   if (against !== undefined) {
     const divisor = numberOf(against.slice(1).trim());
-    if (rest !== '' || divisor === undefined || divisor === 0) return { text };
+    if (rest !== '' || divisor === undefined || !Number.isFinite((upTo ?? value) / divisor)) return { text };
     return { text, value: value / divisor, ...(upTo === undefined ? {} : { upTo: upTo / divisor }), unit: 'ratio' };
   }
   if (rest === undefined || rest === '') return { text, value, ...range };
@@ -39,13 +39,17 @@ function unitOf(rest: string): string | undefined {
 /** A comma before exactly three digits may be a thousands mark or a decimal one: not read. */
 function numberOf(text: string | undefined): number | undefined {
   if (text === undefined) return undefined;
+  const value = figureOf(text);
+  return Number.isFinite(value) ? value : undefined;
+}
+
+/** NaN or infinite where it is no number, or one too long for any. */
+function figureOf(text: string): number {
   const part = PARTS[text.slice(-1)];
   if (part !== undefined) return Number(text.slice(0, -1).trim() || 0) + part;
   const fraction = /^(?:(\d+) )?(\d+)\/(\d+)$/.exec(text);
-  if (fraction) return Number(fraction[3]) === 0 ? undefined : Number(fraction[1] ?? 0) + Number(fraction[2]) / Number(fraction[3]);
-  if (/,\d{3}$/.test(text)) return undefined;
-  const value = Number(text.replace(',', '.'));
-  return Number.isFinite(value) ? value : undefined;
+  if (fraction) return Number(fraction[1] ?? 0) + Number(fraction[2]) / Number(fraction[3]);
+  return /,\d{3}$/.test(text) ? NaN : Number(text.replace(',', '.'));
 }
 
 /**
