@@ -23,11 +23,17 @@ export interface Timing {
 /**
  * Measures contenders in turn, A B C, A B C, so that whatever else the machine does falls on all of them.
  *
- * @param repetitions at least five; a first, uncounted turn warms up.
+ * @param repetitions at least five.
+ * @param warmUp turns before them that do not count.
  */
-export async function alternate(contenders: readonly Contender[], repetitions = 5, clock = cpuClock): Promise<readonly Timing[]> {
+export async function alternate(
+  contenders: readonly Contender[],
+  repetitions = 5,
+  clock = cpuClock,
+  warmUp = 1,
+): Promise<readonly Timing[]> {
   const times = contenders.map((): number[] => []);
-  for (let turn = -1; turn < repetitions; turn += 1) {
+  for (let turn = -warmUp; turn < repetitions; turn += 1) {
     for (const [at, { run }] of contenders.entries()) {
       globalThis.gc?.();
       const start = clock();
@@ -37,6 +43,37 @@ export async function alternate(contenders: readonly Contender[], repetitions = 
     }
   }
   return contenders.map(({ name }, at) => ({ name, times: times[at] ?? [] }));
+}
+
+/** One who answers queries, to be measured query by query. */
+export interface Answerer {
+  readonly name: string;
+  readonly ask: (query: string) => unknown;
+}
+
+/**
+ * Asks all queries of each in turn.
+ *
+ * @param shares for each share a timing of every answerer: what that share of the queries took at most, repetition by repetition.
+ */
+export function alternateQueries(
+  answerers: readonly Answerer[],
+  queries: readonly string[],
+  shares: readonly number[],
+  repetitions = 5,
+): readonly (readonly Timing[])[] {
+  const timings = shares.map(() => answerers.map(({ name }) => ({ name, times: [] as number[] })));
+  for (let turn = -1; turn < repetitions; turn += 1) {
+    for (const [at, { ask }] of answerers.entries()) {
+      const each = queries.map((query) => {
+        const start = cpuClock();
+        ask(query);
+        return cpuClock() - start;
+      });
+      if (turn >= 0) for (const [nth, share] of shares.entries()) timings[nth]?.[at]?.times.push(quantile(each, share));
+    }
+  }
+  return timings;
 }
 
 /** The median of the ratios taken within each repetition. */

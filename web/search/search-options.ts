@@ -18,8 +18,12 @@ const WORD = /[\p{L}\p{M}\p{Nd}\u00AD]+(?:['’‘][\p{L}\p{M}\p{Nd}]+)*/gu;
 /** The words of a text as they stand. */
 export const wordsOf = (text: string): string[] => text.match(WORD) ?? [];
 
+/** Most words, which nothing but their case is folded of. */
+const PLAIN_WORD = /^[a-zA-Z\d]+$/;
+
 /** A word as the index knows it: case and accents folded. */
-export const termOf = (word: string): string => fold(word.replace(/['’‘\u00AD\u02B0-\u02FF]/g, ''));
+export const termOf = (word: string): string =>
+  PLAIN_WORD.test(word) ? word.toLowerCase() : fold(word.replace(/['’‘\u00AD\u02B0-\u02FF]/g, ''));
 
 /** How the index is made. */
 export const INDEX_OPTIONS: Options<NoteDocument> = {

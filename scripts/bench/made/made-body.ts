@@ -9,7 +9,7 @@ export function madeBody(draw: NoteChance): string {
   const topic = Array.from({ length: TOPIC_WORDS }, () => drawWord(draw));
   const word = (): string => {
     const chance = draw.next();
-    if (chance < 0.012) return drawName(draw);
+    if (chance < 0.004) return drawName(draw);
     if (chance < 0.3) return topic[draw.below(TOPIC_WORDS)] ?? '';
     const drawn = drawWord(draw);
     return chance < 0.31 ? `*${drawn}*` : drawn;

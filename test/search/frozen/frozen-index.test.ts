@@ -39,7 +39,7 @@ const wanted = (term: string, near = false): WantedWord => ({
 const listed = (found: readonly { readonly file: string; readonly score: number }[]) =>
   found.map(({ file, score }) => [file, Number(score.toPrecision(9))] as const).sort(([a], [b]) => (a < b ? -1 : 1));
 const ours = ({ frozen }: Both, terms: readonly string[], near: boolean): readonly Ranked[] =>
-  frozen.rank(frozen.terms(terms.map((term) => wanted(term, near))));
+  frozen.rank(terms.map((term) => wanted(term, near)));
 const named = ({ frozen }: Both, ranked: readonly Ranked[]) => ranked.map(({ note, score }) => ({ file: frozen.note(note).file, score }));
 const theirs = ({ oracle }: Both, terms: readonly string[], near: boolean) =>
   oracle
@@ -52,7 +52,7 @@ function expectSame(pair: Both, terms: readonly string[]): void {
     const says = `${terms.join(' ')}${near ? ' ~' : ''}`;
     expect(listed(named(pair, mine)), says).toEqual(listed(oracle));
     const why = pair.frozen.why(
-      pair.frozen.terms(terms.map((term) => wanted(term, near))),
+      terms.map((term) => wanted(term, near)),
       mine.map(({ note }) => note),
     );
     const matched = new Map(oracle.map(({ file, match }) => [file, match]));
@@ -117,7 +117,7 @@ describe('FrozenIndex', () => {
   });
 
   test('gives the best of many, the first taken in among equals, and those of a kind', () => {
-    const terms = demonstration.frozen.terms([wanted('ma')]);
+    const terms = [wanted('ma')];
     const all = demonstration.frozen.rank(terms);
     expect(all.length).toBeGreaterThan(40);
     expect(demonstration.frozen.rank(terms, 20)).toEqual(all.slice(0, 20));
@@ -129,7 +129,7 @@ describe('FrozenIndex', () => {
     const { frozen } = both([plain('a.md', 'weld'), plain('b.md', 'weld'), plain('ab.md', 'woad')]);
     expect([frozen.remove('b.md'), frozen.remove('b.md'), frozen.remove('no.md')]).toEqual([true, false, false]);
     expect(frozen.size).toBe(2);
-    expect(frozen.rank(frozen.terms([wanted('weld')])).map(({ note }) => note)).toEqual([0]);
+    expect(frozen.rank([wanted('weld')]).map(({ note }) => note)).toEqual([0]);
   });
 
   test('is empty where there is nothing, and knows terms in any script and of any length', () => {

@@ -2,7 +2,8 @@ import type { NoteKind } from '../../domain/note/note.ts';
 import { BM25, BOOST, SEARCH_FIELDS, type SearchField } from '../search-options.ts';
 import { BODY_FIELD, FIELD_COUNT, kindNumber, kindOfNumber } from './index-fields.ts';
 import { type IndexParts, partsOf } from './index-layout.ts';
-import { type MatchingTerm, matchingTerms, type WantedWord } from './matching-terms.ts';
+import { eachMatchingTerm, type WantedWord } from './matching-terms.ts';
+import type { EndsTable } from './near-terms.ts';
 import { BY_FIELD, fieldsOf, PostingsReader } from './postings.ts';
 import { stemOf } from '../../domain/note/stem-of.ts';
 import { TermDictionary } from './term-dictionary.ts';
@@ -24,6 +25,8 @@ export interface Ranked {
 /** Words of a note that answer a query, and the fields they stand in. */
 export type MatchedFields = Readonly<Record<string, readonly SearchField[]>>;
 
+const BOOSTS = SEARCH_FIELDS.map((field) => BOOST[field]);
+
 /**
  * Full text of notes that do not change, read from the bytes it is stored as. Nothing is taken apart beforehand: a query reads the
  * dictionary's blocks and the notes of its terms. It ranks as minisearch does under `EXACT_OPTIONS`, by BM25+ field by field.
@@ -32,8 +35,8 @@ export class FrozenIndex {
   readonly #parts: IndexParts;
   readonly #dictionary: TermDictionary;
   readonly #postings: PostingsReader;
-  /** What a word that stands once in a note's body counts there, before its rarity. */
-  readonly #onceInBody: Float64Array;
+  /** How much the length of a note's body weighs against a word's standing there often. */
+  readonly #bodyWeights: Float64Array;
   readonly #scores: Float64Array;
   /** The last spelling that a note was found by, counted through the query from 1. */
   readonly #lastSpelling: Uint16Array;
@@ -41,6 +44,9 @@ export class FrozenIndex {
   readonly #spellings: Uint16Array;
   readonly #touched: Uint32Array;
   readonly #removed: Uint8Array;
+  /** What the term at hand counts in each field. */
+  readonly #factors = new Float64Array(FIELD_COUNT);
+  readonly #ends: EndsTable;
   #touchedCount = 0;
   #removedCount = 0;
 
@@ -49,11 +55,12 @@ export class FrozenIndex {
     this.#parts = parts;
     this.#dictionary = new TermDictionary(parts.termCount, parts.blockBytes, parts.blockBits, parts.terms);
     this.#postings = new PostingsReader(parts.postings, noteCount);
-    this.#onceInBody = Float64Array.from({ length: noteCount }, (_, note) => this.#often(1, BODY_FIELD, note));
+    this.#bodyWeights = Float64Array.from({ length: noteCount }, (_, note) => this.#lengthWeight(BODY_FIELD, note));
+    this.#ends = { starts: parts.endStarts, gaps: parts.endGaps };
     this.#scores = new Float64Array(noteCount);
     this.#lastSpelling = new Uint16Array(noteCount);
     this.#spellings = new Uint16Array(noteCount);
-    this.#touched = new Uint32Array(noteCount);
+    this.#touched = new Uint32Array(noteCount + 1);
     this.#removed = new Uint8Array(noteCount);
   }
 
@@ -83,29 +90,14 @@ export class FrozenIndex {
     return { file, id: id === '' ? stemOf(file) : id, kind: kindOfNumber(kinds[nth]), title };
   }
 
-  /** The terms that answer each of some words. */
-  terms(words: readonly WantedWord[]): readonly (readonly MatchingTerm[])[] {
-    const { endStarts, endTerms } = this.#parts;
-    return words.map((word) => matchingTerms(this.#dictionary, { starts: endStarts, terms: endTerms }, word));
-  }
-
-  /**
-   * Notes that hold a term of each word, best first; of equal ones the one taken in first.
-   *
-   * @param words the terms that answer each word.
-   */
-  rank(words: readonly (readonly MatchingTerm[])[], most = Infinity, kind?: NoteKind): readonly Ranked[] {
-    let spelling = 0;
+  /** Notes that hold every word, best first; of equal ones the one taken in first. */
+  rank(words: readonly WantedWord[], most = Infinity, kind?: NoteKind): readonly Ranked[] {
+    let lastSpelling = 0;
     let floor = 0;
-    for (const terms of words) {
-      const first = spelling + 1;
-      let before = -1;
-      for (const term of terms) {
-        if (term.spelling !== before) spelling += 1;
-        before = term.spelling;
-        this.#addTerm(term, spelling, floor);
-      }
-      spelling = Math.max(spelling, first);
+    for (const word of words) {
+      const first = lastSpelling + 1;
+      eachMatchingTerm(this.#dictionary, this.#ends, word, (weight, spelling) => this.#addTerm(weight, first + spelling, floor));
+      lastSpelling = first + word.swaps.length;
       floor = first;
     }
     const best = this.#best(floor, most, kind);
@@ -113,54 +105,58 @@ export class FrozenIndex {
     return best;
   }
 
-  /** For each of some notes, which terms it holds and in which fields. */
-  why(words: readonly (readonly MatchingTerm[])[], notes: readonly number[]): readonly MatchedFields[] {
+  /** For each of some notes, which terms it holds that answer a word, and in which fields. */
+  why(words: readonly WantedWord[], notes: readonly number[]): readonly MatchedFields[] {
     const slots = new Map(notes.map((note, slot) => [note, slot]));
     const matched = notes.map((): Record<string, readonly SearchField[]> => ({}));
     const { notes: holders, counts, byField } = this.#postings;
-    for (const term of words.flat()) {
-      this.#postings.read(term.start, term.count);
-      for (let at = 0; at < term.count; at += 1) {
-        const slot = slots.get(holders[at] ?? 0);
-        if (slot === undefined) continue;
+    const dictionary = this.#dictionary;
+    const visit = (): void => {
+      this.#postings.read(dictionary.start, dictionary.count);
+      let term: string | undefined;
+      for (let at = 0; at < dictionary.count; at += 1) {
+        const one = matched[slots.get(holders[at] ?? 0) ?? -1];
+        if (!one) continue;
         const mask = fieldsOf(counts[at] ?? 1, byField);
-        const one = matched[slot];
-        if (one) one[term.term] = SEARCH_FIELDS.filter((_, field) => mask & (1 << field));
+        one[(term ??= dictionary.term)] = SEARCH_FIELDS.filter((_, field) => mask & (1 << field));
       }
-    }
+    };
+    for (const word of words) eachMatchingTerm(dictionary, this.#ends, word, visit);
     return matched;
   }
 
-  /** Adds what a term counts to every note that holds it and was found by the word before. */
-  #addTerm(term: MatchingTerm, spelling: number, floor: number): void {
-    this.#postings.read(term.start, term.count);
+  /** Adds what the dictionary's term counts to every note that holds it and was found by the word before. */
+  #addTerm(weight: number, spelling: number, floor: number): void {
+    const { count: holderCount, start } = this.#dictionary;
+    this.#postings.read(start, holderCount);
     const { notes, counts } = this.#postings;
     const scores = this.#scores;
     const lastSpelling = this.#lastSpelling;
-    const onceInBody = this.#onceInBody;
-    const factors = this.#factors(term);
-    const inBody = factors[BODY_FIELD] ?? 0;
-    for (let at = 0; at < term.count; at += 1) {
+    const spellings = this.#spellings;
+    const touched = this.#touched;
+    const bodyWeights = this.#bodyWeights;
+    const inBody = this.#weigh(weight);
+    let touchedCount = this.#touchedCount;
+    for (let at = 0; at < holderCount; at += 1) {
       const note = notes[at] ?? 0;
       const last = lastSpelling[note] ?? 0;
-      if (last !== spelling) {
-        if (last < floor) continue;
-        this.#touch(note, last, spelling);
-      }
+      if (last < floor) continue;
+      // Written whether it is new or not: a choice here would be guessed wrongly by the processor too often.
+      touched[touchedCount] = note;
+      touchedCount += Number(last === 0);
+      spellings[note] = (spellings[note] ?? 0) + Number(last !== spelling);
+      lastSpelling[note] = spelling;
       const count = counts[at] ?? 0;
-      const counted = count === 1 ? inBody * (onceInBody[note] ?? 0) : this.#counted(count, note, factors);
+      const counted =
+        count < BY_FIELD ? inBody * (BM25.d + (count * (BM25.k + 1)) / (count + (bodyWeights[note] ?? 0))) : this.#counted(count, note);
       scores[note] = (scores[note] ?? 0) + counted;
     }
+    this.#touchedCount = touchedCount;
   }
 
-  #touch(note: number, last: number, spelling: number): void {
-    if (last === 0) this.#touched[this.#touchedCount++] = note;
-    this.#lastSpelling[note] = spelling;
-    this.#spellings[note] = (this.#spellings[note] ?? 0) + 1;
-  }
-
-  #counted(count: number, note: number, factors: readonly number[]): number {
-    if (count < BY_FIELD) return (factors[BODY_FIELD] ?? 0) * this.#often(count, BODY_FIELD, note);
+  /** What a term counts in a note that holds it in several fields. */
+  #counted(count: number, note: number): number {
+    const factors = this.#factors;
     const { byField } = this.#postings;
     let sum = 0;
     for (let field = 0; field < FIELD_COUNT; field += 1) {
@@ -172,16 +168,24 @@ export class FrozenIndex {
 
   /** How much a term's standing in a note so often counts, against the length of the field. */
   #often(times: number, field: number, note: number): number {
-    const { k, b, d } = BM25;
-    const length = this.#parts.lengths[note * FIELD_COUNT + field] ?? 0;
-    return d + (times * (k + 1)) / (times + k * (1 - b + (b * length) / (this.#parts.averages[field] ?? 1)));
+    return BM25.d + (times * (BM25.k + 1)) / (times + this.#lengthWeight(field, note));
   }
 
-  /** What a term counts in each field: its weight, the field's, and its rarity there. */
-  #factors({ weight, count, fieldCounts }: MatchingTerm): readonly number[] {
+  #lengthWeight(field: number, note: number): number {
+    const length = this.#parts.lengths[note * FIELD_COUNT + field] ?? 0;
+    return BM25.k * (1 - BM25.b + (BM25.b * length) / (this.#parts.averages[field] ?? 1));
+  }
+
+  /** What the dictionary's term counts in each field: its weight, the field's, and its rarity there. @returns that in the body. */
+  #weigh(weight: number): number {
+    const { count, fieldCounts, inBodiesAlone } = this.#dictionary;
     const { noteCount } = this.#parts;
-    const rarity = (held: number): number => Math.log(1 + (noteCount - held + 0.5) / (held + 0.5));
-    return SEARCH_FIELDS.map((field, at) => weight * BOOST[field] * rarity(fieldCounts?.[at] ?? count));
+    const factors = this.#factors;
+    for (let field = inBodiesAlone ? BODY_FIELD : 0; field < FIELD_COUNT; field += 1) {
+      const held = inBodiesAlone ? count : (fieldCounts[field] ?? 0);
+      factors[field] = weight * (BOOSTS[field] ?? 1) * Math.log(1 + (noteCount - held + 0.5) / (held + 0.5));
+    }
+    return factors[BODY_FIELD] ?? 0;
   }
 
   /** The best of the notes found by every word. */

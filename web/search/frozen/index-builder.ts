@@ -88,7 +88,7 @@ export class IndexBuilder {
       blockBytes,
       blockBits,
       endStarts: ends.starts,
-      endTerms: ends.terms,
+      endGaps: ends.gaps,
       nameStarts: Uint32Array.from([...this.#nameStarts.view(), this.#names.length]),
       postings: postings.finish(),
       lengths: Uint16Array.from(this.#lengths.view()),

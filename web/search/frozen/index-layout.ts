@@ -11,11 +11,11 @@ const PART_NAMES = [
   'blockBytes',
   'blockBits',
   'endStarts',
-  'endTerms',
   'nameStarts',
   'postings',
   'lengths',
   'kinds',
+  'endGaps',
   'terms',
   'names',
 ] as const;
@@ -29,11 +29,11 @@ export interface IndexParts {
   readonly blockBytes: Uint32Array;
   readonly blockBits: Uint32Array;
   readonly endStarts: Uint32Array;
-  readonly endTerms: Uint32Array;
   readonly nameStarts: Uint32Array;
   readonly postings: Uint32Array;
   readonly lengths: Uint16Array;
   readonly kinds: Uint8Array;
+  readonly endGaps: Uint8Array;
   readonly terms: Uint8Array;
   readonly names: Uint8Array;
 }
@@ -89,11 +89,11 @@ export function partsOf(buffer: ArrayBuffer): IndexParts | undefined {
     blockBytes: new Uint32Array(...place('blockBytes')),
     blockBits: new Uint32Array(...place('blockBits')),
     endStarts: new Uint32Array(...place('endStarts')),
-    endTerms: new Uint32Array(...place('endTerms')),
     nameStarts: new Uint32Array(...place('nameStarts')),
     postings: new Uint32Array(...place('postings')),
     lengths: new Uint16Array(...place('lengths')),
     kinds: new Uint8Array(...place('kinds')),
+    endGaps: new Uint8Array(...place('endGaps')),
     terms: new Uint8Array(...place('terms')),
     names: new Uint8Array(...place('names')),
   };

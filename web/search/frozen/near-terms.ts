@@ -1,3 +1,5 @@
+import { GrowingBytes } from './growing-bytes.ts';
+
 /**
  * Terms one letter off: a slip leaves one of two parts of a word as it was. So a near term either begins as the word does, or
  * ends as it does; ends are kept in a table, by their letters and the length of the term.
@@ -25,22 +27,41 @@ export function isNear(a: string, b: string): boolean {
   return longer.slice(at + 1) === shorter.slice(longer.length === shorter.length ? at + 1 : at);
 }
 
+/** Terms by their ends: where the terms of a place begin in `gaps`, and for each the steps from the term before it there. */
+export interface EndsTable {
+  readonly starts: Uint32Array;
+  readonly gaps: Uint8Array;
+}
+
 /** A table of ends, of terms in order. */
-export function tableOfEnds(terms: readonly string[]): { readonly starts: Uint32Array; readonly terms: Uint32Array } {
+export function tableOfEnds(terms: readonly string[]): EndsTable {
   const places = 1 << Math.max(4, 31 - Math.clz32(Math.max(1, terms.length >>> 3)));
-  const placeOf = (term: string): number =>
-    term.length < SHORTEST_NEAR ? -1 : endPlace(term.slice(-endLength(term.length)), term.length, places);
+  const placed = Array.from({ length: places }, (): number[] => []);
+  for (const [nth, term] of terms.entries())
+    if (term.length >= SHORTEST_NEAR) placed[endPlace(term.slice(-endLength(term.length)), term.length, places)]?.push(nth);
+  const gaps = new GrowingBytes();
   const starts = new Uint32Array(places + 1);
-  const placed = Int32Array.from(terms, placeOf);
-  for (const place of placed) if (place >= 0) starts[place + 1] = (starts[place + 1] ?? 0) + 1;
-  for (let place = 0; place < places; place += 1) starts[place + 1] = (starts[place + 1] ?? 0) + (starts[place] ?? 0);
-  const next = starts.slice();
-  const sorted = new Uint32Array(starts[places] ?? 0);
-  for (const [nth, place] of placed.entries()) {
-    if (place < 0) continue;
-    const at = next[place] ?? 0;
-    next[place] = at + 1;
-    sorted[at] = nth;
+  for (const [place, held] of placed.entries()) {
+    for (const [at, nth] of held.entries()) gaps.pushNumber(nth - (held[at - 1] ?? 0));
+    starts[place + 1] = gaps.length;
   }
-  return { starts, terms: sorted };
+  return { starts, gaps: gaps.view() };
+}
+
+/** Places in order of the terms that may end so. */
+export function termsEndingLike({ starts, gaps }: EndsTable, end: string, termLength: number): readonly number[] {
+  const place = endPlace(end, termLength, starts.length - 1);
+  const terms: number[] = [];
+  let term = 0;
+  for (let at = starts[place] ?? 0; at < (starts[place + 1] ?? 0);) {
+    let gap = 0;
+    for (let shift = 0, more = true; more; shift += 7) {
+      const byte = gaps[at++] ?? 0;
+      gap |= (byte & 0x7f) << shift;
+      more = byte >= 0x80;
+    }
+    term += gap;
+    terms.push(term);
+  }
+  return terms;
 }

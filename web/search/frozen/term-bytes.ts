@@ -37,11 +37,16 @@ export function termOfBytes(bytes: Uint8Array, length: number): string {
   return term;
 }
 
-/** Writes a term as how many bytes it shares with the one before it, how many follow, and those. */
+/** What half a byte can say; this and more goes on in a number behind it. */
+export const HALF_BYTE = 15;
+
+/** Writes a term as how many bytes it shares with the one before it and how many follow, in half a byte each, and those. */
 export function pushTerm(out: GrowingBytes, bytes: Uint8Array, before: Uint8Array): void {
   let shared = 0;
   while (shared < bytes.length && bytes[shared] === before[shared]) shared += 1;
-  out.pushNumber(shared);
-  out.pushNumber(bytes.length - shared);
+  const added = bytes.length - shared;
+  out.push((Math.min(shared, HALF_BYTE) << 4) | Math.min(added, HALF_BYTE));
+  if (shared >= HALF_BYTE) out.pushNumber(shared - HALF_BYTE);
+  if (added >= HALF_BYTE) out.pushNumber(added - HALF_BYTE);
   out.pushAll(bytes.subarray(shared));
 }

@@ -1,13 +1,13 @@
 import { FIELD_COUNT } from './index-fields.ts';
 import { GrowingBytes } from './growing-bytes.ts';
 import { GrowingList } from './growing-list.ts';
-import { pushTerm, termBytes, termOfBytes } from './term-bytes.ts';
+import { HALF_BYTE, pushTerm, termBytes, termOfBytes } from './term-bytes.ts';
 
 /** Terms that share a place in the table of beginnings: one is looked for by halving, the rest by walking. */
 const IN_BLOCK = 16;
 
-/** What is known of a term beside its letters. */
-export interface TermEntry {
+/** What is written of a term beside its letters. */
+interface TermEntry {
   /** Bit where its notes begin. */
   readonly start: number;
   /** How many notes hold it. */
@@ -45,8 +45,10 @@ export class TermDictionaryWriter {
   }
 }
 
-/** Terms read from where they lie. It stands at one term at a time. */
+/** Terms read from where they lie. It stands at one term at a time, and what it says is of that one. */
 export class TermDictionary {
+  /** In how many notes the term stands in each field; to be read only where it is not `inBodiesAlone`. */
+  readonly fieldCounts = new Uint32Array(FIELD_COUNT);
   readonly #blockBytes: Uint32Array;
   readonly #blockBits: Uint32Array;
   readonly #bytes: Uint8Array;
@@ -58,7 +60,7 @@ export class TermDictionary {
   #start = 0;
   #bits = 0;
   #count = 0;
-  #fieldCounts: readonly number[] | undefined;
+  #inBodiesAlone = true;
 
   constructor(termCount: number, blockBytes: Uint32Array, blockBits: Uint32Array, bytes: Uint8Array) {
     this.#termCount = termCount;
@@ -67,7 +69,11 @@ export class TermDictionary {
     this.#bytes = bytes;
   }
 
-  /** The term it stands at. */
+  /** Which term it stands at. */
+  get nth(): number {
+    return this.#nth;
+  }
+
   get term(): string {
     return termOfBytes(this.#term, this.#length);
   }
@@ -79,20 +85,30 @@ export class TermDictionary {
     return length;
   }
 
-  get entry(): TermEntry {
-    return { start: this.#start, count: this.#count, ...(this.#fieldCounts && { fieldCounts: this.#fieldCounts }) };
+  /** Bit where its notes begin. */
+  get start(): number {
+    return this.#start;
   }
 
-  /** Every term with a beginning, in order. */
-  *beginningWith(beginning: string): Generator<TermEntry> {
+  /** How many notes hold it. */
+  get count(): number {
+    return this.#count;
+  }
+
+  get inBodiesAlone(): boolean {
+    return this.#inBodiesAlone;
+  }
+
+  /** Stands at every term with a beginning in turn; whoever visits leaves it there. */
+  eachBeginningWith(beginning: string, visit: () => void): void {
     const wanted = termBytes(beginning);
-    for (let more = this.#seek(wanted); more && this.#startsWith(wanted); more = this.#next()) yield this.entry;
+    for (let more = this.#seek(wanted); more && this.#startsWith(wanted); more = this.#next()) visit();
   }
 
-  /** The entry of exactly this term. */
-  find(term: string): TermEntry | undefined {
+  /** Goes to exactly this term; false where there is none. */
+  goToTerm(term: string): boolean {
     const wanted = termBytes(term);
-    return this.#seek(wanted) && this.#length === wanted.length && this.#startsWith(wanted) ? this.entry : undefined;
+    return this.#seek(wanted) && this.#length === wanted.length && this.#startsWith(wanted);
   }
 
   /** Goes to the nth term. */
@@ -129,8 +145,9 @@ export class TermDictionary {
     if (this.#nth + 1 >= this.#termCount) return false;
     this.#nth += 1;
     this.#start += this.#bits;
-    const shared = this.#number();
-    const added = this.#number();
+    const halves = this.#bytes[this.#place++] ?? 0;
+    const shared = this.#rest(halves >>> 4);
+    const added = this.#rest(halves & HALF_BYTE);
     if (shared + added > this.#term.length) {
       const larger = new Uint8Array(2 * (shared + added));
       larger.set(this.#term);
@@ -141,14 +158,21 @@ export class TermDictionary {
     this.#length = shared + added;
     const count = this.#number();
     this.#count = count >>> 1;
-    this.#fieldCounts = count & 1 ? Array.from({ length: FIELD_COUNT }, () => this.#number()) : undefined;
+    this.#inBodiesAlone = (count & 1) === 0;
+    if (!this.#inBodiesAlone) for (let field = 0; field < FIELD_COUNT; field += 1) this.fieldCounts[field] = this.#number();
     this.#bits = this.#number();
     return true;
   }
 
+  #rest(half: number): number {
+    return half < HALF_BYTE ? half : half + this.#number();
+  }
+
   #number(): number {
-    let value = 0;
-    for (let shift = 1; ; shift *= 0x80) {
+    const first = this.#bytes[this.#place++] ?? 0;
+    if (first < 0x80) return first;
+    let value = first & 0x7f;
+    for (let shift = 0x80; ; shift *= 0x80) {
       const byte = this.#bytes[this.#place++] ?? 0;
       value += (byte & 0x7f) * shift;
       if (byte < 0x80) return value;
