@@ -29,8 +29,7 @@ export async function beginNotebook(
   if (beginning.with === 'nothing') {
     // A notebook that is kept already is never emptied.
     if (keeper.isKept) return { is: 'failed' };
-    await keeper.beginEmpty();
-    return { is: 'begun' };
+    return { is: (await keeper.beginEmpty()).ok ? 'begun' : 'failed' };
   }
   const files = await demonstration().catch(() => undefined);
   if (!files) return { is: 'failed' };

@@ -3,7 +3,7 @@ import { TgNotices } from '../elements/notices/tg-notices.ts';
 import { layKeptGround } from '../elements/shortcuts/page-choices.ts';
 import { Backup } from '../notebook/backup.ts';
 import type { NotebookFile } from '../notebook/notebook.ts';
-import { openFailureWords, unfinishedWords } from '../notebook/words/import-words.ts';
+import { endedNowWords, openFailureWords, RESCUE_OFFER, unfinishedWords } from '../notebook/words/import-words.ts';
 import { updateWords } from '../notebook/words/update-words.ts';
 import searchAddress from '../search/worker/entry.ts?worker&url';
 import { askToPersist } from '../store/storage-room.ts';
@@ -26,6 +26,9 @@ async function demonstration(): Promise<readonly NotebookFile[]> {
   const encoder = new TextEncoder();
   return files.map(({ path, text }) => ({ path, bytes: encoder.encode(text) }));
 }
+
+/** The day here: Sweden writes days as ISO 8601 does. */
+const today = (): string => new Date().toLocaleDateString('sv');
 
 /** Opens the notebook, shows it, and answers what the page wants of it. */
 async function open(app: TgApp, board: NoticeBoard): Promise<void> {
@@ -76,9 +79,8 @@ async function open(app: TgApp, board: NoticeBoard): Promise<void> {
     event.respondWith(reviewing ? openForReview(keeper, found, options) : keeper.importFiles(found, options));
   });
   app.addEventListener('tg-take-out-request', (event) => {
-    // Sweden writes days as ISO 8601 does.
     const [wanted, began] = [event.detail, Date.now()];
-    const taken = takeOut(keeper, wanted, new Date().toLocaleDateString('sv'));
+    const taken = takeOut(keeper, wanted, today());
     event.respondWith(taken);
     void taken.then(async ({ ok }) => {
       if (!ok || wanted.what !== 'notebook' || !keeper.isKept) return;
@@ -89,15 +91,22 @@ async function open(app: TgApp, board: NoticeBoard): Promise<void> {
   // A notebook that is reviewed takes remarks and nothing else.
   if (!reviewing) {
     answerWriting(app, keeper);
-    // Sweden writes days as ISO 8601 does.
-    const today = () => new Date().toLocaleDateString('sv');
     wirePot(app, keeper, engine, today);
   }
   answerRemarks(app, keeper, { now: () => Date.now(), newId: () => crypto.randomUUID() });
   const finder = new SearchingFinder(engine, () => startWorker(searchAddress));
   answerFinding(app, finder);
+  const tellEnd = (reason: 'terminated' | 'newer-version') => {
+    const rescue = async () => {
+      const taken = await takeOut(keeper, { what: 'notebook' }, today());
+      if (taken.ok) (await import('../elements/take-out/save-file.ts')).saveFile(taken.value.name, taken.value.file);
+      tellEnd(reason);
+    };
+    const offer = reason === 'terminated' && { offer: RESCUE_OFFER, taken: () => void rescue() };
+    board.post({ id: 'failure', text: endedNowWords[reason], ...offer });
+  };
   keeper.subscribe((event) => {
-    if (event.type === 'ended') board.post({ id: 'failure', text: openFailureWords[event.reason] });
+    if (event.type === 'ended') tellEnd(event.reason);
     else if (event.type === 'changed') {
       void finder.follow(event.paths);
       void backup.changed().then(remind);

@@ -16,10 +16,15 @@ export const reviewedDatabase = (address: string): string => `tenterground-revie
 
 const surroundings: StoreSurroundings = { now: () => Date.now(), newId: () => crypto.randomUUID() };
 
-/** Where the browser keeps nothing: the notebook lasts as long as the page. */
-async function storeInMemory(): Promise<NotebookStore> {
+/**
+ * What stands in for a notebook that did not open. Where the browser keeps nothing at all, it lasts as long as the page;
+ * where there is a notebook that only cannot be had now, nothing is taken that would be lost.
+ */
+async function standIn(why: StoreFailure): Promise<NotebookStore> {
   const { MemoryDisk, MemoryStore } = await import('../store/memory-store.ts');
-  return new MemoryStore(new MemoryDisk(), surroundings);
+  if (why === 'unavailable') return new MemoryStore(new MemoryDisk(), surroundings);
+  const { RefusingStore } = await import('../store/refusing-store.ts');
+  return new RefusingStore(why, surroundings);
 }
 
 /** A notebook that is open. */
@@ -43,7 +48,7 @@ export async function startNotebook(
   database = DATABASE,
 ): Promise<StartedNotebook> {
   const opened = await openIdbStore(database, surroundings);
-  const keeper = new Keeper(opened.ok ? opened.value : await storeInMemory(), engine);
+  const keeper = new Keeper(opened.ok ? opened.value : await standIn(opened.error), engine);
   const found = await keeper.openKept();
   if (!found.ok || !found.value) await keeper.show(await demonstration());
   const unfinished = await keeper.store.unfinishedImports();

@@ -37,6 +37,8 @@ export class Keeper {
   /** What this tab showed before it was kept: a reader may still be writing on it. */
   #wasShown: ReadonlyMap<string, Uint8Array> = new Map();
   #hearing: Promise<void> = Promise.resolve();
+  /** True once the store has ended under us: what is at hand is then all there is to read. */
+  #hasEnded = false;
 
   constructor(store: NotebookStore, engine: Engine) {
     this.store = store;
@@ -89,20 +91,27 @@ export class Keeper {
     if (result?.ok === false && result.error !== 'conflict') return result;
     // Begun, or files in the way: another tab was here first, and its word has not reached us yet.
     if (!result?.ok) await this.#follow();
-    else await this.#begin();
+    else {
+      await this.store.keepSetting(BEGUN, true);
+      this.#keepFromNow();
+    }
     return ok(result?.ok ? result.value : []);
   }
 
   /** Begins a notebook with nothing in it; what has only been shown goes. */
-  async beginEmpty(): Promise<void> {
+  async beginEmpty(): Promise<Result<void, StoreFailure>> {
+    const begun = await this.store.keepSetting(BEGUN, true);
+    if (!begun.ok) return begun;
     await this.#engine.open([]);
-    await this.#begin();
+    this.#keepFromNow();
+    return begun;
   }
 
   /** A file as it is now. */
   async read(path: string): Promise<OpenedFile | undefined> {
     const shown = this.#shown?.get(path);
     if (shown) return { bytes: shown };
+    if (this.#hasEnded) return this.#atHand(path);
     const found = await this.store.read([path]);
     const file = found.ok ? found.value[0] : undefined;
     return file && { bytes: file.bytes, version: file.version };
@@ -134,8 +143,9 @@ export class Keeper {
 
   /** Reads a folder or zip in; what has only been shown goes. */
   async importFiles(found: FoundFiles, options: Omit<ImportOptions, 'readIn' | 'findings'> = {}): Promise<ImportReport> {
-    if (!this.isKept) await this.beginEmpty();
-    const { importFiles } = await import('./import/import-files.ts');
+    const begun = this.isKept ? ok(undefined) : await this.beginEmpty();
+    const { importFiles, refusedImport } = await import('./import/import-files.ts');
+    if (!begun.ok) return refusedImport(found, begun.error);
     const report = await importFiles(this.store, found, {
       ...options,
       readIn: (files) => this.#putAway(files),
@@ -145,9 +155,9 @@ export class Keeper {
     return report;
   }
 
-  /** The whole notebook as a zip, piece by piece. */
+  /** The whole notebook as a zip, piece by piece; where the store has ended, all that is at hand. */
   async *export(folder: string): AsyncGenerator<Result<Uint8Array, StoreFailure>> {
-    const shown = this.#shown;
+    const shown = this.#hasEnded ? new Map((await this.#engine.files()).map(({ path, bytes }) => [path, bytes])) : this.#shown;
     const { exportNotebook, exportFiles } = await import('./export-notebook.ts');
     yield* shown ? exportFiles(folder, shown) : exportNotebook(this.store, folder);
   }
@@ -157,8 +167,7 @@ export class Keeper {
     return () => this.#listeners.delete(listener);
   }
 
-  async #begin(): Promise<void> {
-    await this.store.keepSetting(BEGUN, true);
+  #keepFromNow(): void {
     if (this.#shown === undefined) return;
     this.#shown = undefined;
     this.#say({ type: 'kept' });
@@ -196,6 +205,11 @@ export class Keeper {
     await this.#engine.put(files.filter(({ path }) => !isPhotoPath(path)));
   }
 
+  async #atHand(path: string): Promise<OpenedFile | undefined> {
+    const file = (await this.#engine.files()).find((one) => one.path === path);
+    return file && { bytes: file.bytes };
+  }
+
   async #load(paths: readonly string[]): Promise<void> {
     const found = await this.store.read(paths);
     if (found.ok) await this.#putAway(found.value.map(({ path, bytes }) => ({ path, bytes })));
@@ -203,6 +217,7 @@ export class Keeper {
 
   async #hear(event: StoreEvent): Promise<void> {
     if (event.type === 'ended') {
+      this.#hasEnded = true;
       this.#say(event);
       return;
     }

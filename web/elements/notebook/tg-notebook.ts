@@ -13,13 +13,17 @@ import '../remarks/tg-remarks.ts';
 import { noteAddress } from '../note/note-body.ts';
 import { baseStyles } from '../shared/base.styles.ts';
 import { LatestTask } from '../shared/latest-task.ts';
+import { tabDrawer } from '../shared/tab-drawer.ts';
 import type { NoteGoneEvent, NoteKeptEvent } from '../write/note-gone-event.ts';
 import { NoteSaveRequestEvent } from '../write/write-events.ts';
 import { type NotebookPlace, notebookPlace, readingPlace } from './notebook-place.ts';
 import './tg-new-note.ts';
 
-/** Drafts that were left, for as long as the page is open. */
-const SHELF = new DraftShelf();
+/** Drafts that were left, for as long as the tab is open. */
+const SHELF = new DraftShelf(tabDrawer('drafts'));
+globalThis.addEventListener('beforeunload', (event) => {
+  if (SHELF.holdsUnsaved) event.preventDefault();
+});
 
 /**
  * @summary The notebook itself: its drawer, a note to read or write, a new one, one caught in passing, earlier versions.

@@ -52,6 +52,14 @@ export async function importFiles(store: NotebookStore, found: FoundFiles, optio
   return new Import(store, found.from, planFiles(found), options).run();
 }
 
+/** The report of an import that could not even begin. */
+export function refusedImport(found: FoundFiles, endedBy: StoreFailure): ImportReport {
+  const { files, skipped, hiddenCount } = planFiles(found);
+  const missing = files.map(({ path }) => path);
+  const none = { added: [], replaced: [], unchanged: [], problems: [] };
+  return { from: found.from, planned: files.length, ...none, skipped, hiddenCount, endedBy, missing };
+}
+
 class Import {
   readonly #store: NotebookStore;
   readonly #from: string;

@@ -96,7 +96,7 @@ export class FolderSync {
     if (listed.value.length === 0 && this.#seen.paths.length > 0) return failed('emptied');
     if (!this.#keeper.isKept) {
       const begun = listed.value.length > 0 ? await this.#keeper.beginEmpty() : await this.#keeper.keepShown();
-      if (begun?.ok === false && begun.error !== 'conflict') return failed(begun.error);
+      if (!begun.ok && begun.error !== 'conflict') return failed(begun.error);
     }
     const stamps = await this.#keeper.store.stamps();
     if (!stamps.ok) return stamps;

@@ -44,16 +44,29 @@ export const zipWords = {
     `This zip holds ${counted(count, 'file')}, more than the 10,000 that are read without asking. Nothing was read.`,
 } as const;
 
+const NOTHING_TAKEN = 'Until then the demonstration is shown, and nothing can be saved.';
+
 /** Why the notebook could not be opened, and what helps. */
 export const openFailureWords = {
-  quota: 'The browser has no room left to open the notebook. Free some space, then reload the page.',
-  blocked: 'Another tab still has this notebook open in an older version of the page. Close that tab, then reload this one.',
-  terminated: 'The browser closed the notebook while it was being opened. Reload the page.',
-  'newer-version': 'This notebook was last kept by a newer version of the page. Reload until the newer version comes; nothing was changed.',
-  closed: 'The notebook was closed. Reload the page.',
+  quota: `The browser has no room left to open the notebook. Free some space, then reload the page. ${NOTHING_TAKEN}`,
+  blocked: `Another tab still has this notebook open in an older version of the page. Your notes are there. Close that tab, then reload this one. ${NOTHING_TAKEN}`,
+  terminated: `The browser closed the notebook while it was being opened. Reload the page. ${NOTHING_TAKEN}`,
+  'newer-version': `This notebook was last kept by a newer version of the page. Reload until the newer version comes; nothing was changed. ${NOTHING_TAKEN}`,
+  closed: `The notebook was closed. Reload the page. ${NOTHING_TAKEN}`,
   unavailable:
     'The browser keeps nothing for this page, perhaps because the window is a private one. What you write is lost when you leave; export it before.',
 } as const satisfies Record<StoreFailure, string>;
+
+/** How an open notebook ended under its reader, and what helps. */
+export const endedNowWords = {
+  terminated:
+    'The browser took away the notebook it kept: its data were deleted, here or in another tab, or the disk failed. Nothing more can be saved. What this page shows is still at hand, its photos are not: export it before you leave, then reload and read it in again.',
+  'newer-version':
+    'A newer version of this page, in another tab, has taken the notebook over. Your notes are there. Nothing more can be saved here: copy what you are writing, then reload the page.',
+} as const satisfies Record<'terminated' | 'newer-version', string>;
+
+/** What is offered once the data are gone. */
+export const RESCUE_OFFER = 'Export what is at hand';
 
 /** What the next start says of an import that was cut off. */
 export const unfinishedWords = (from: string, planned: number, missing: number): string =>

@@ -1,7 +1,7 @@
 /** What is said about a newer version of the page. */
 export const updateWords = {
   ready: {
-    text: 'A newer version of this page lies ready. It waits until you want it; your notes stay as they are. Save what you are writing first: the page is loaded again.',
+    text: 'A newer version of this page lies ready. It waits until you want it; your notes stay as they are. Then the page is loaded again: a note you are writing waits as a draft, other fields do not.',
     offer: 'Use it now',
   },
   takenOver: {
