@@ -90,6 +90,32 @@ describe('layOut', () => {
     expect(found.items[1]?.cloth.y).toBeGreaterThan(100);
   });
 
+  test.each(['a4', 'a3', 'a2', 'a1'] as const)('kept as it lies, a board on %s stays as it lies: headings and captions too', (size) => {
+    const sheet = sheetMm({ size, orientation: 'portrait' });
+    const board = items(7);
+    const flowed = layOut(board, sheet, captionTypeMm(sheet));
+    const boxes = new Map(flowed.items.map(({ id, cloth }) => [id, cloth]));
+    const kept = layOut(
+      board.map((one) => ({ ...one, fixed: boxes.get(one.id) ?? {} })),
+      sheet,
+      captionTypeMm(sheet),
+    );
+    const near = ({ x, y, widthMm, heightMm }: Box) => [x, y, widthMm, heightMm].map((mm) => Math.round(mm * 100) / 100);
+    const captions = (laid: typeof kept) => laid.items.map(({ caption }) => caption && near(caption));
+    expect(captions(kept)).toEqual(captions(flowed));
+    expect(kept.headings.map((one) => [one.group, ...near(one)])).toEqual(flowed.headings.map((one) => [one.group, ...near(one)]));
+    expect(kept.clashes).toEqual([]);
+  });
+
+  test('a heading goes with the cloth of its group that is read first', () => {
+    const at = (id: string, group: string, x: number, y: number) => item(id, { group, fixed: { x, y, widthMm: 50, heightMm: 60 } });
+    const found = layOut([at('a', 'red', 20, 200), at('b', 'red', 90, 60), at('c', 'blue', 160, 60), item('d', { group: '' })], a3, 3.5);
+    expect(found.headings.map(({ group, x, y }) => [group, x, y])).toEqual([
+      ['red', 90, 60 - BOARD.heading],
+      ['blue', 160, 60 - BOARD.heading],
+    ]);
+  });
+
   test('places over one another or over the edge are told', () => {
     const at = (id: string, x: number, y: number) => item(id, { captionSpot: 'none', fixed: { x, y, widthMm: 50, heightMm: 60 } });
     expect(layOut([at('a', 20, 40), at('b', 60, 90), at('c', 270, 40), at('d', 120, 200)], a3, 3.5).clashes).toEqual([

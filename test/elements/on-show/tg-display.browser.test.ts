@@ -93,6 +93,8 @@ describe('tg-on-show', () => {
 
   test('arrow keys move a cloth; where it lies is written into the note, or put back', async () => {
     const { element, saved } = await kept({ displayId: 'board' });
+    const heading = page.getByText('red', { exact: true });
+    await expect.element(heading).toBeVisible();
     const cloth = page.getByRole('button', { name: /^Madder red, feasible/ });
     await expect.element(cloth).toBeVisible();
     const [, x = '', y = ''] = /, (\d+) by (\d+) mm/.exec(cloth.element().getAttribute('aria-label') ?? '') ?? [];
@@ -113,6 +115,7 @@ describe('tg-on-show', () => {
     element.version += 1;
     await expect.element(moved).toBeVisible();
     await expect.element(page.getByText(/not written down yet/)).not.toBeInTheDocument();
+    await expect.element(heading).toBeVisible();
   });
 
   test('a draft is offered for a colour without a caption, and saved as it was edited', async () => {

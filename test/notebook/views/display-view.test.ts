@@ -33,6 +33,15 @@ describe('displayView', () => {
     ).toEqual([]);
   });
 
+  test('what is plausible only does not hang under the heading of what is sure', () => {
+    const { colours, headings } = board;
+    const [yellow] = colours.filter(({ what }) => what === 'weld-alum-wool');
+    const over = headings.filter(({ x, y }) => y < (yellow?.box?.y ?? 0) && x <= (yellow?.box?.x ?? 0)).sort((a, b) => b.y - a.y);
+    expect(yellow?.cloth?.verdict).toBe('plausible');
+    expect(over[0]?.text).toBe('origin not certain');
+    expect(headings.map(({ text }) => text)).toEqual(['imported dyestuff', 'came as cloth', 'origin not certain', 'undyed']);
+  });
+
   test('places for real cloth are windows, with the sample that hangs there', () => {
     const kermes = board.colours.find(({ what }) => what === 'kermes-alum-wool');
     expect(kermes).toMatchObject({

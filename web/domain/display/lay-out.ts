@@ -63,7 +63,10 @@ export function captionHeightMm(characters: number, widthMm: number, typeMm: num
  */
 export function layOut(items: readonly BoardItem[], sheet: SheetMm, typeMm: number): LaidBoard {
   const isFixed = ({ fixed }: BoardItem) => fixed?.x !== undefined && fixed.y !== undefined;
-  const placed = items.filter(isFixed).map((item) => placeFixed(item, typeMm));
+  const fixed = items.filter(isFixed);
+  const cloths = fixed.map(fixedCloth);
+  const words = Math.min(MOST_CHARACTERS * CHARACTER * typeMm, ...fixed.map((item) => roomBelow(item, cloths, sheet, typeMm)));
+  const placed = fixed.map((item) => placeFixed(item, words, typeMm));
   const flowing = items.filter((item) => !isFixed(item));
   const under = Math.max(BOARD.top, ...placed.map(bottomOf).map((bottom) => bottom + BOARD.gap));
   const widest = Math.max(1, Math.floor((sheet.widthMm - 2 * BOARD.margin + BOARD.gap) / (BOARD.leastCloth + BOARD.gap)));
@@ -73,12 +76,27 @@ export function layOut(items: readonly BoardItem[], sheet: SheetMm, typeMm: numb
     if (best === undefined || tried.overflow.length < best.overflow.length) best = tried;
   }
   const laid = [...placed, ...(best?.items ?? [])];
-  return { items: laid, headings: best?.headings ?? [], overflow: best?.overflow ?? [], clashes: clashesOf(placed, sheet) };
+  const flowed = best?.headings ?? [];
+  const headings = [...placedHeadings(fixed, placed, flowed), ...flowed];
+  return { items: laid, headings, overflow: best?.overflow ?? [], clashes: clashesOf(placed, sheet) };
+}
+
+/** Headings of groups whose cloths lie where the note puts them: above the one that is read first. */
+function placedHeadings(items: readonly BoardItem[], placed: readonly LaidItem[], flowed: LaidBoard['headings']): LaidBoard['headings'] {
+  const groups = new Set(items.map(({ group }) => group).filter((group) => group !== '' && !flowed.some((one) => one.group === group)));
+  return [...groups].flatMap((group) => {
+    const [first] = placed.filter((_, at) => items[at]?.group === group).sort((a, b) => a.cloth.y - b.cloth.y || a.cloth.x - b.cloth.x);
+    if (!first) return [];
+    const { x, y, widthMm } = first.cloth;
+    const below = first.caption && first.caption.x === x ? first.caption.widthMm : widthMm;
+    return [{ group, x, y: Math.max(0, y - BOARD.heading), widthMm: below, heightMm: BOARD.heading }];
+  });
 }
 
 function flow(items: readonly BoardItem[], sheet: SheetMm, typeMm: number, columns: number, top: number) {
   const cell = (sheet.widthMm - 2 * BOARD.margin - (columns - 1) * BOARD.gap) / columns;
   const cloth = { widthMm: Math.min(cell, BOARD.most), heightMm: Math.min(cell, BOARD.most) * CLOTH_RATIO };
+  const words = Math.min(cell, MOST_CHARACTERS * CHARACTER * typeMm);
   const laid: LaidItem[] = [];
   const headings: (Box & { group: string })[] = [];
   const overflow: string[] = [];
@@ -88,7 +106,7 @@ function flow(items: readonly BoardItem[], sheet: SheetMm, typeMm: number, colum
     const opens = row.map(({ group }, column) => group !== '' && group !== items[at + column - 1]?.group);
     const head = opens.some(Boolean) ? BOARD.heading : 0;
     const captions = row.map(({ captionLength, captionSpot }) =>
-      captionSpot === 'none' ? 0 : captionHeightMm(captionLength, cell, typeMm),
+      captionSpot === 'none' ? 0 : captionHeightMm(captionLength, words, typeMm),
     );
     const height = head + cloth.heightMm + BOARD.captionGap + Math.max(...captions);
     if (y + height > sheet.heightMm - BOARD.bottom) {
@@ -97,13 +115,13 @@ function flow(items: readonly BoardItem[], sheet: SheetMm, typeMm: number, colum
     }
     row.forEach((item, column) => {
       const x = BOARD.margin + column * (cell + BOARD.gap);
-      if (opens[column]) headings.push({ group: item.group, x, y, widthMm: cell, heightMm: BOARD.heading });
+      if (opens[column]) headings.push({ group: item.group, x, y, widthMm: words, heightMm: BOARD.heading });
       const caption = captions[column] ?? 0;
       laid.push({
         id: item.id,
         fixed: false,
         cloth: { x, y: y + head, ...cloth },
-        ...(caption > 0 ? { caption: { x, y: y + head + cloth.heightMm + BOARD.captionGap, widthMm: cell, heightMm: caption } } : {}),
+        ...(caption > 0 ? { caption: { x, y: y + head + cloth.heightMm + BOARD.captionGap, widthMm: words, heightMm: caption } } : {}),
       });
     });
     y += height + BOARD.gap;
@@ -111,18 +129,39 @@ function flow(items: readonly BoardItem[], sheet: SheetMm, typeMm: number, colum
   return { items: laid, headings, overflow };
 }
 
-/** An item where the note puts it; its caption below it or to its right. */
-function placeFixed({ id, fixed, captionLength, captionSpot }: BoardItem, typeMm: number): LaidItem {
+function fixedCloth({ fixed }: BoardItem): Box {
   const widthMm = fixed?.widthMm ?? 50;
-  const cloth: Box = { x: fixed?.x ?? 0, y: fixed?.y ?? 0, widthMm, heightMm: fixed?.heightMm ?? widthMm * CLOTH_RATIO };
+  return { x: fixed?.x ?? 0, y: fixed?.y ?? 0, widthMm, heightMm: fixed?.heightMm ?? widthMm * CLOTH_RATIO };
+}
+
+/** An item where the note puts it; its caption to its right, or below it and so wide. */
+function placeFixed(item: BoardItem, words: number, typeMm: number): LaidItem {
+  const { id, captionLength, captionSpot } = item;
+  const cloth = fixedCloth(item);
   if (captionSpot === 'none' || captionLength === 0) return { id, cloth, fixed: true };
-  const width = captionSpot === 'beside' ? Math.max(widthMm, BESIDE_MM) : widthMm;
+  const { widthMm } = cloth;
+  const width = Math.max(widthMm, captionSpot === 'beside' ? BESIDE_MM : words);
   const heightMm = captionHeightMm(captionLength, width, typeMm);
   const caption =
     captionSpot === 'beside'
       ? { x: cloth.x + widthMm + BOARD.captionGap, y: cloth.y, widthMm: width, heightMm }
       : { x: cloth.x, y: cloth.y + cloth.heightMm + BOARD.captionGap, widthMm: width, heightMm };
   return { id, cloth, caption, fixed: true };
+}
+
+/** Characters on a line at most: longer ones nobody follows. Our choice. */
+const MOST_CHARACTERS = 80;
+
+/**
+ * How wide the caption below a cloth may be: up to the next cloth on its right, or the margin. The narrowest serves the whole board,
+ * so that its columns of words are as even as where they were laid out.
+ */
+function roomBelow(item: BoardItem, cloths: readonly Box[], sheet: SheetMm, typeMm: number): number {
+  if (item.captionSpot !== 'below' || item.captionLength === 0) return Infinity;
+  const { x, y, widthMm, heightMm } = fixedCloth(item);
+  const deepest = y + heightMm + BOARD.captionGap + captionHeightMm(item.captionLength, widthMm, typeMm);
+  const stops = cloths.filter((other) => other.x > x && other.y < deepest && other.y + other.heightMm > y);
+  return Math.min(sheet.widthMm - BOARD.margin, ...stops.map((other) => other.x - BOARD.gap)) - x;
 }
 
 /** A caption beside a cloth is at least so wide: about 25 characters on a line. */

@@ -18,6 +18,8 @@ export interface BoardDrawing {
 
 const INK = '#1b1b1b';
 const QUIET = '#595959';
+/** Of a place's width: leaves room beside the cloth for its tag and below it for a seal. */
+const CLOTH_SHARE = 0.64;
 const MARGIN = 14;
 const LEADING = 1.35;
 
@@ -61,7 +63,7 @@ function colourSvg(colour: BoardColour, at: number, type: number, { language, wi
             seed: colour.code || colour.what,
             label: colour.title,
           },
-          { x: box.x, y: box.y, width: (box.widthMm * 0.68 * 134) / 96, key: `c${at}` },
+          { x: box.x, y: box.y, width: (box.widthMm * CLOTH_SHARE * 134) / 96, key: `c${at}` },
         );
   return `<g>${cloth}${captionBox ? captionSvg(colour, caption?.headline ?? '', caption?.text ?? '', caption?.lang ?? 'en', captionBox, type) : ''}</g>`;
 }

@@ -94,8 +94,18 @@ export const onShowStyles = css`
     display: flex;
     flex-wrap: wrap;
     gap: var(--tg-space-3) var(--tg-space-4);
-    align-items: end;
+    align-items: last baseline;
     margin-block: var(--tg-space-4);
+  }
+  .asked > button:not(.plain) {
+    min-block-size: var(--tg-touch);
+    padding-inline: var(--tg-space-4);
+  }
+  .asked > a {
+    padding-block: var(--tg-space-2);
+    font: var(--tg-type-small) / 1.35 var(--tg-font-label);
+    text-decoration-thickness: var(--tg-line-1);
+    text-underline-offset: 0.25em;
   }
   .scroll {
     overflow-x: auto;

@@ -55,7 +55,7 @@ export const styles = css`
     cursor: grabbing;
   }
   .cloth tg-swatch {
-    --tg-swatch-size: calc(var(--_bw) * var(--_mm) * 0.68);
+    --tg-swatch-size: calc(var(--_bw) * var(--_mm) * 0.64);
     pointer-events: none;
   }
   .window {

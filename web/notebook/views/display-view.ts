@@ -189,13 +189,20 @@ function ordered(base: EvidenceBase, shown: Shown, order: BoardOrder): readonly 
       return one ? [{ one, group }] : [];
     });
   });
-  return [...hung, ...shown.colours.filter((one) => !used.has(one)).map((one) => ({ one, group: '' }))];
+  return [
+    ...hung,
+    ...shown.colours.filter((one) => !used.has(one)).map((one) => ({ one, group: order === 'as-placed' ? '' : 'not judged' })),
+  ];
 }
+
+/** Heads colours whose dyestuff was perhaps or nearby at hand: without it they would hang under the heading before. */
+const ORIGIN_NOT_CERTAIN = 'origin not certain';
 
 function groupWords(base: EvidenceBase, key: string, ids: readonly string[], order: BoardOrder): string {
   if (ids.length > 0)
     return order === 'route' ? `from ${inList(ids.map((id) => titleOf(base, id)))}` : ids.map((id) => titleOf(base, id)).join(' + ');
-  if (order === 'hue' || key === '') return key;
+  if (order === 'hue' || order === 'as-placed') return key;
+  if (key === '') return ORIGIN_NOT_CERTAIN;
   return Object.hasOwn(colourOriginWords, key) ? colourOriginWords[key as keyof typeof colourOriginWords] : key;
 }
 
