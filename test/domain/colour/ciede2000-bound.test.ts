@@ -1,6 +1,14 @@
 import { differenceCiede2000 } from 'culori/fn';
 import { describe, expect, test } from 'vitest';
-import { BOX_NUMBERS, boundQuery, leastDifference, MOST_STRETCH, writeBox } from '../../../web/domain/colour/ciede2000-bound.ts';
+import {
+  BOX_NUMBERS,
+  boundQuery,
+  farthestLightness,
+  leastDifference,
+  leastDifferenceOf,
+  MOST_STRETCH,
+  writeBox,
+} from '../../../web/domain/colour/ciede2000-bound.ts';
 import { ciede2000, ciede2000Of, saturation } from '../../../web/domain/colour/ciede2000.ts';
 import { steadyChance } from '../../../web/notebook/steady-chance.ts';
 import { numbers, referenceTable } from '../../helpers/reference-table.ts';
@@ -43,6 +51,19 @@ describe('ciede2000Of', () => {
   });
 });
 
+describe('farthestLightness', () => {
+  test('no colour farther up or down is within the limit, a grey just short of it is', () => {
+    for (let nth = 0; nth < 5000; nth += 1) {
+      const [[l], limit] = [anywhere(), between(0.1, 20)];
+      for (const way of [1, -1] as const) {
+        const end = farthestLightness(l, limit, way);
+        expect(ciede2000([l, 0, 0], [end - way * 1e-6, 0, 0])).toBeLessThanOrEqual(limit);
+        expect(ciede2000([l, 0, 0], [end + way * between(1e-6, 40), 0, 0])).toBeGreaterThan(limit);
+      }
+    }
+  });
+});
+
 describe('leastDifference', () => {
   test('is at most the difference, for 400,000 pairs of colours', () => {
     let [worst, tightness] = [Infinity, 0];
@@ -52,7 +73,7 @@ describe('leastDifference', () => {
       const near = nth % 3 === 0;
       const other = near ? ([0, 1, 2].map((axis) => (one[axis] ?? 0) + between(-6, 6)) as typeof one) : nth % 4 < 2 ? anywhere() : blue();
       const [least, really] = [boundOf(Float64Array.from(other), one), ciede2000(one, other)];
-      worst = Math.min(worst, really - least);
+      worst = Math.min(worst, really - least, really - leastDifferenceOf(boundQuery(...one), ...other));
       tightness += least / really;
     }
     expect(worst).toBeGreaterThanOrEqual(0);

@@ -67,11 +67,11 @@ const byHue = Float64Array.from({ length: 181 }, (_, away) => Math.sin((Math.PI 
  *
  * @param chroma no less than their mean C'. @param away no more than the degrees between their mean hue and 275.
  */
-export const halfRotation = (chroma: number, away: number): number =>
+const halfRotation = (chroma: number, away: number): number =>
   (byChroma[Math.min(TOP_CHROMA, Math.ceil(chroma))] ?? 1) * (byHue[Math.max(0, Math.floor(away))] ?? 1);
 
 /** S_L of a mean L*. */
-export const weightOfLightness = (mean: number): number => {
+const weightOfLightness = (mean: number): number => {
   const squared = (mean - 50) * (mean - 50);
   return 1 + (0.015 * squared) / Math.sqrt(20 + squared);
 };
@@ -107,4 +107,27 @@ export function leastDifference(boxes: Float64Array, at: number, { l, a, b, chro
 function awayFrom275(hue: number): number {
   const away = Math.abs(hue - 275) % 360;
   return away > 180 ? 360 - away : away;
+}
+
+/** The bound for a single colour without a trigonometric function, for where every colour is asked about. */
+export function leastDifferenceOf(query: BoundQuery, l: number, a: number, b: number): number {
+  const dl = (query.l - l) / weightOfLightness((query.l + l) / 2);
+  const [da, db] = [query.a - a, query.b - b];
+  const chroma = Math.sqrt(a * a + b * b);
+  const meanChroma = (query.chroma + chroma) / 2 + MOST_STRETCH;
+  const within60 = query.a * a + query.b * b > 0.5 * query.chroma * chroma;
+  const rotation = halfRotation(meanChroma, within60 ? awayFrom275(query.hue) - 30 - HUE_SLACK : 0);
+  const sc = 1 + 0.045 * meanChroma;
+  return Math.sqrt(dl * dl + ((1 - rotation) * (da * da + db * db)) / (sc * sc)) * ROUNDING;
+}
+
+/** How far up or down L* a colour of any chroma may lie from another's L*: ΔL/S_L grows with ΔL, so the end is found by halving. */
+export function farthestLightness(l: number, limit: number, way: 1 | -1): number {
+  let [near, far] = [0, 1000];
+  for (let turns = 0; turns < 60; turns += 1) {
+    const middle = (near + far) / 2;
+    if (middle / weightOfLightness(l + (way * middle) / 2) <= limit) near = middle;
+    else far = middle;
+  }
+  return l + way * far;
 }

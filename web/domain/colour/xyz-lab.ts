@@ -24,6 +24,9 @@ export function xyzToLab(xyz: Xyz, white: Xyz): Lab {
   return [116 * fy - 16, 500 * (fx - fy), 200 * (fy - fz)];
 }
 
+/** Y of a lightness, Y of the white = 100. */
+export const lightnessToY = (l: number): number => 100 * expand((l + 16) / 116);
+
 /** The inverse of `xyzToLab`, on the scale of the white. */
 export function labToXyz([l, a, b]: Lab, white: Xyz): Xyz {
   const fy = (l + 16) / 116;

@@ -1,8 +1,9 @@
 import type { EvidenceBase } from '../claim/evidence-base.ts';
 import { type Closeness, closeness } from '../colour/delta-e.ts';
 import type { Lab } from '../colour/lab.ts';
+import { Nearness } from '../colour/nearness.ts';
 import type { SwatchColour } from '../colour/swatch-colour.ts';
-import { type AskedColour, type Difference, differenceFrom, differenceOfLab10 } from './asked-colour.ts';
+import { type AskedColour, type Difference, differenceFrom, differenceOfLab10, labsAsked } from './asked-colour.ts';
 import { dyedRecipes, type DyedSample, judgedFibre, undyedCloths } from './cloths.ts';
 import { type Cap, judgeRoute, type RouteJudgement, type RouteQuestion } from './judge-route.ts';
 import { mayIllustrate } from './may-illustrate.ts';
@@ -129,7 +130,8 @@ function nearestSample(asked: AskedColour, samples: readonly DyedSample[]) {
 function predictedCandidates(base: EvidenceBase, colours: SampleColours, question: ColourQuestion): readonly Candidate[] {
   if (question.predictions === false) return [];
   const nearest = new Map<string, { readonly cloth: PredictedCloth; readonly difference: Difference }>();
-  for (const cloth of predictedCloths(base, colours, question.fibre)) {
+  const near = new Nearness(labsAsked(question.colour), question.tolerance);
+  for (const cloth of predictedCloths(base, colours, question.fibre, undefined, near)) {
     const difference = differenceOfLab10(question.colour, cloth.lab10);
     if (!difference || difference.deltaE00 > question.tolerance) continue;
     const held = nearest.get(cloth.id);

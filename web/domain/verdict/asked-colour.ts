@@ -11,6 +11,10 @@ export type AskedColour =
   /** Colours with conditions; several when a colour-word covers several: the nearest counts. */
   | { readonly kind: 'swatches'; readonly swatches: readonly SwatchColour[] };
 
+/** The colours that were asked for, as a predicted colour is compared with them. */
+export const labsAsked = (asked: AskedColour): readonly Lab[] =>
+  asked.kind === 'bare-lab' ? [asked.lab] : asked.swatches.map(({ lab10 }): Lab => [lab10[0], lab10[1], lab10[2]]);
+
 /** How far a cloth is from what was asked, and the Lab that was compared. */
 export interface Difference {
   /** ΔE00 ≥ 0. */

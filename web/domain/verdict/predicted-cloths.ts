@@ -1,9 +1,10 @@
 import type { EvidenceBase } from '../claim/evidence-base.ts';
 import { overDye } from '../colour/kubelka-munk.ts';
 import type { Lab10 } from '../colour/lab.ts';
+import type { Nearness } from '../colour/nearness.ts';
+import { OverDyes } from '../colour/over-dyes.ts';
 import type { Spectrum } from '../colour/spectrum.ts';
 import { type SwatchColour, swatchFromSpectrum } from '../colour/swatch-colour.ts';
-import { spectrumToLab10 } from '../colour/xyz-lab.ts';
 import type { NoteId } from '../note/note.ts';
 import { dyedRecipes, type DyedSample, undyedCloths } from './cloths.ts';
 import { type Route, routeOf } from './route.ts';
@@ -29,6 +30,7 @@ export interface PredictedCloth {
  * Two dyes that a recipe of the notebook already brings together are left out: that colour was dyed.
  *
  * @param samplesOf which of a recipe's samples on one fibre to take; every one where it is not said.
+ * @param near passes over what is surely not near some colours; what is left may still be farther than asked.
  * @returns by id; several to a pair, one for each two depths.
  */
 export function predictedCloths(
@@ -36,6 +38,7 @@ export function predictedCloths(
   colours: SampleColours,
   fibreAsked?: string,
   samplesOf: (samples: readonly DyedSample[]) => readonly DyedSample[] = (all) => all,
+  near?: Nearness,
 ): readonly PredictedCloth[] {
   const recipes = dyedRecipes(base, colours).map(({ recipe, samples }) => ({
     recipe,
@@ -45,6 +48,11 @@ export function predictedCloths(
   const made = new Set(recipes.map(({ route }) => route.dyes.join('+')));
   const single = recipes.filter(({ route }) => route.dyes.length === 1);
   const grounds = groundsByFibre(base, colours);
+  const wanted = (fibre: string) => fibreAsked === undefined || base.fibreLine(fibre).includes(fibreAsked);
+  const lab10Of = foretold(
+    grounds,
+    single.flatMap(({ samples }) => samples),
+  );
   return single.flatMap((first, at) =>
     single.slice(at + 1).flatMap((second): readonly PredictedCloth[] => {
       const dyes = [...first.route.dyes, ...second.route.dyes].sort();
@@ -52,16 +60,31 @@ export function predictedCloths(
       return first.samples.flatMap((one) =>
         second.samples.flatMap((other): readonly PredictedCloth[] => {
           const fibre = one.fibre;
-          if (fibre === undefined || fibre !== other.fibre) return [];
-          if (fibreAsked !== undefined && !base.fibreLine(fibre).includes(fibreAsked)) return [];
-          const ground = grounds.get(fibre);
-          return ground
-            ? [predicted([first.recipe, second.recipe], [one, other], fibre, joined(first.route, second.route, fibre), ground)]
-            : [];
+          const ground = fibre === undefined || fibre !== other.fibre || !wanted(fibre) ? undefined : grounds.get(fibre);
+          const lab10 = ground && lab10Of(one, other, near);
+          if (fibre === undefined || !ground || !lab10) return [];
+          return [predicted([first.recipe, second.recipe], [one, other], fibre, joined(first.route, second.route, fibre), ground, lab10)];
         }),
       );
     }),
   );
+}
+
+/** Lays samples over each other, those of each fibre on its ground. */
+function foretold(grounds: ReadonlyMap<string, Spectrum>, samples: readonly DyedSample[]) {
+  const places = new Map<DyedSample, { readonly on: OverDyes; readonly at: number }>();
+  for (const [fibre, ground] of grounds) {
+    const own = samples.filter((one) => one.fibre === fibre);
+    const on = new OverDyes(
+      ground,
+      own.map(({ colour }) => colour.spectrum),
+    );
+    own.forEach((one, at) => places.set(one, { on, at }));
+  }
+  return (one: DyedSample, other: DyedSample, near: Nearness | undefined): Lab10 | undefined => {
+    const [first, second] = [places.get(one), places.get(other)];
+    return first && second && first.on.lab10(first.at, second.at, near);
+  };
 }
 
 function perFibre(
@@ -79,19 +102,17 @@ function predicted(
   fibre: string,
   route: Route,
   ground: Spectrum,
+  lab10: Lab10,
 ): PredictedCloth {
-  const spectrum = overDye(
-    ground,
-    samples.map(({ colour }) => ({ dyed: colour.spectrum, ground })),
-  );
+  const layers = samples.map(({ colour }) => ({ dyed: colour.spectrum, ground }));
   return {
     id: `${route.id}|${fibre}`,
     recipes,
     samples,
     fibre,
     route,
-    lab10: spectrumToLab10(spectrum),
-    colour: () => swatchFromSpectrum(spectrum, 'predicted'),
+    lab10,
+    colour: () => swatchFromSpectrum(overDye(ground, layers), 'predicted'),
   };
 }
 
