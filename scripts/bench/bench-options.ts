@@ -5,13 +5,16 @@ const SIZES: Readonly<Record<string, number>> = { '1k': 1_000, '10k': 10_000, '1
 export interface BenchOptions {
   /** Sizes of notebook to measure, by name: `1k` and `10k` unless others are asked for. */
   readonly sizes: readonly (readonly [name: string, notes: number])[];
+  /** How often what takes long is done: 5 unless otherwise asked; fewer give a figure for orientation only. */
+  readonly repetitions: number;
 }
 
-/** Reads `--notes 1k,100k`. */
+/** Reads `--notes 1k,100k --repetitions 5`. */
 export function benchOptions(args: readonly string[] = process.argv.slice(2)): BenchOptions {
-  const at = args.indexOf('--notes');
-  const names = (at < 0 ? '1k,10k' : (args[at + 1] ?? '')).split(',');
+  const said = (name: string, otherwise: string): string => (args.includes(name) ? (args[args.indexOf(name) + 1] ?? '') : otherwise);
+  const names = said('--notes', '1k,10k').split(',');
   return {
+    repetitions: Math.max(1, Number.parseInt(said('--repetitions', '5'), 10) || 1),
     sizes: names.map((name) => {
       const notes = SIZES[name];
       if (notes === undefined)
