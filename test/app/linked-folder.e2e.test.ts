@@ -3,7 +3,8 @@ import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vit
 import { BuiltSite, launchChromium } from '../helpers/built-site.ts';
 import { aFolder } from '../helpers/a-folder.ts';
 import { faultsInBothLooks } from '../helpers/both-looks.ts';
-import { makeZip } from '../helpers/make-zip.ts';
+import { inFolder, linkFolder, pickOwnFolder, setFolder, writeInFolder } from '../helpers/own-folder.ts';
+import { readIn } from '../helpers/read-in.ts';
 
 let site: BuiltSite;
 let browser: Browser;
@@ -18,38 +19,10 @@ afterAll(async () => {
 
 const WELD = '---\nkind: dyestuff\ntitle: Weld\nmatter: plant\n---\nYellow.\n\nSown in spring.\n';
 
-/** A picker that gives a folder of the browser's own file system, and a permission that a test can take back. */
-const STUB = () => {
-  const root = () => navigator.storage.getDirectory().then((own) => own.getDirectoryHandle('notes', { create: true }));
-  const page = globalThis as unknown as Record<string, unknown>;
-  page['showDirectoryPicker'] = root;
-  const handle = FileSystemDirectoryHandle.prototype as unknown as Record<string, unknown>;
-  const isTaken = () => localStorage.getItem('taken') === 'yes';
-  handle['queryPermission'] = () => Promise.resolve(isTaken() ? 'prompt' : 'granted');
-  handle['requestPermission'] = () => {
-    localStorage.removeItem('taken');
-    return Promise.resolve('granted');
-  };
-  // A file that a test holds is listed, and then waits to be read until it is let go.
-  const file = FileSystemFileHandle.prototype as unknown as { name: string; getFile: () => Promise<File> };
-  const getFile = file.getFile;
-  let asked = 0;
-  file.getFile = async function (this: typeof file) {
-    if (localStorage.getItem('held') === this.name) asked += 1;
-    while (asked > 1 && localStorage.getItem('held') === this.name) await new Promise((resolve) => setTimeout(resolve, 50));
-    return getFile.call(this);
-  };
-  const values = handle['values'] as () => unknown;
-  handle['values'] = function (this: unknown) {
-    if (isTaken()) throw new DOMException('taken back', 'NotAllowedError');
-    return values.call(this);
-  };
-};
-
-async function fresh(stub: () => void = STUB, bypassCSP = false): Promise<{ page: Page; complaints: string[] }> {
+async function fresh(bypassCSP = false): Promise<{ page: Page; complaints: string[] }> {
   const context = await browser.newContext({ bypassCSP });
   onTestFinished(() => context.close());
-  await context.addInitScript(stub);
+  await pickOwnFolder(context);
   const page = await context.newPage();
   const complaints: string[] = [];
   page.on('console', (message) => void (message.type() === 'error' && complaints.push(message.text())));
@@ -57,47 +30,16 @@ async function fresh(stub: () => void = STUB, bypassCSP = false): Promise<{ page
   return { page, complaints };
 }
 
-const there = (page: Page, path: string): Promise<string | undefined> =>
-  page.evaluate(async (name) => {
-    const notes = await (await navigator.storage.getDirectory()).getDirectoryHandle('notes', { create: true });
-    return notes
-      .getFileHandle(name)
-      .then((file) => file.getFile())
-      .then((file) => file.text())
-      .catch(() => undefined);
-  }, path);
-
-const writeThere = (page: Page, path: string, text: string): Promise<void> =>
-  page.evaluate(
-    async ([name, content]) => {
-      const notes = await (await navigator.storage.getDirectory()).getDirectoryHandle('notes', { create: true });
-      const writing = await (await notes.getFileHandle(name, { create: true })).createWritable();
-      await writing.write(content);
-      await writing.close();
-    },
-    [path, text] as const,
-  );
-
-async function readIn(page: Page, path: string, text: string): Promise<void> {
-  await page.goto(`${site.address}#/notebook?read-in=1`);
-  const buffer = Buffer.from(makeZip([{ path, bytes: new TextEncoder().encode(text) }]));
-  await page.getByLabel('A zip').setInputFiles({ name: 'notes.zip', mimeType: 'application/zip', buffer });
-  await page.getByRole('region', { name: 'Report' }).waitFor();
-}
-
-async function link(page: Page): Promise<void> {
-  await page.goto(`${site.address}#/notebook?share=1`);
-  await page.getByRole('button', { name: 'Link a folder' }).click();
-  await page.getByText('Linked with “notes”: what you save').waitFor();
-}
+const read = (page: Page, path: string, text: string) => readIn(page, site.address, { [path]: text });
+const link = (page: Page) => linkFolder(page, site.address);
 
 describe('a linked folder', () => {
   test('what is saved is written there, what changes there comes in, and after a reload both still do', async () => {
     const { page, complaints } = await fresh();
-    await readIn(page, 'weld.md', WELD);
-    await writeThere(page, 'madder.md', WELD.replaceAll('Weld', 'Madder'));
+    await read(page, 'weld.md', WELD);
+    await writeInFolder(page, 'madder.md', WELD.replaceAll('Weld', 'Madder'));
     await link(page);
-    expect(await there(page, 'weld.md')).toBe(WELD);
+    expect(await inFolder(page, 'weld.md')).toBe(WELD);
     await page.getByText('Your notebook in this browser: 2 notes.').waitFor();
 
     await page.reload();
@@ -107,9 +49,9 @@ describe('a linked folder', () => {
     await page.keyboard.press('ControlOrMeta+End');
     await page.keyboard.type('Cut when the seed sets.');
     await page.getByRole('button', { name: 'Save', exact: true }).click();
-    await expect.poll(() => there(page, 'weld.md'), { timeout: 30_000 }).toBe(`${WELD}Cut when the seed sets.`);
+    await expect.poll(() => inFolder(page, 'weld.md'), { timeout: 30_000 }).toBe(`${WELD}Cut when the seed sets.`);
 
-    await writeThere(page, 'madder.md', WELD.replaceAll('Weld', 'Madder root'));
+    await writeInFolder(page, 'madder.md', WELD.replaceAll('Weld', 'Madder root'));
     await page.goto(`${site.address}#/notebook/madder`);
     await page.getByRole('heading', { name: 'Madder root' }).first().waitFor({ timeout: 30_000 });
     expect(complaints).toEqual([]);
@@ -117,26 +59,26 @@ describe('a linked folder', () => {
 
   test('one line changed on both sides is offered side by side, and both are kept', async () => {
     const { page, complaints } = await fresh();
-    await readIn(page, 'weld.md', WELD);
+    await read(page, 'weld.md', WELD);
     await link(page);
     // A permission taken back holds the looks off until both sides have changed.
-    await page.evaluate(() => localStorage.setItem('taken', 'yes'));
-    await writeThere(page, 'weld.md', WELD.replace('spring', 'autumn'));
-    await readIn(page, 'weld.md', WELD.replace('spring', 'March'));
+    await setFolder(page, 'taken', 'yes');
+    await writeInFolder(page, 'weld.md', WELD.replace('spring', 'autumn'));
+    await read(page, 'weld.md', WELD.replace('spring', 'March'));
     await page.getByText('The browser no longer lets this page into the folder').first().waitFor({ timeout: 30_000 });
-    expect(await there(page, 'weld.md')).toContain('autumn');
+    expect(await inFolder(page, 'weld.md')).toContain('autumn');
 
     await page.getByRole('button', { name: 'See to it' }).click();
     await page.getByRole('button', { name: 'Allow the folder again' }).click();
     await page.getByRole('button', { name: 'Look at them side by side' }).click();
     await page.getByText('Sown in March.').first().waitFor();
     await page.getByText('Sown in autumn.').first().waitFor();
-    expect(await there(page, 'weld.md')).toContain('autumn');
+    expect(await inFolder(page, 'weld.md')).toContain('autumn');
     await page.getByRole('radio', { name: 'Keep both' }).check();
     await page.getByRole('button', { name: 'Keep the note like this' }).click();
     await page.getByText('Both versions stay among the earlier ones').waitFor();
     const text = WELD.replace('Sown in spring.\n', 'Sown in March.\n\nSown in autumn.\n');
-    expect(await there(page, 'weld.md')).toBe(text);
+    expect(await inFolder(page, 'weld.md')).toBe(text);
     await page.goto(`${site.address}#/notebook/weld`);
     await page.getByText('Sown in March.').waitFor();
     await page.getByText('Sown in autumn.').waitFor();
@@ -145,16 +87,16 @@ describe('a linked folder', () => {
 
   test('after a restart without permission the page says so, keeps working, and catches up when allowed', async () => {
     const { page } = await fresh();
-    await readIn(page, 'weld.md', WELD);
+    await read(page, 'weld.md', WELD);
     await link(page);
-    await page.evaluate(() => localStorage.setItem('taken', 'yes'));
+    await setFolder(page, 'taken', 'yes');
     await page.reload();
     await page.getByText('Linked with “notes”, but not allowed in yet').first().waitFor();
-    await readIn(page, 'woad.md', WELD.replaceAll('Weld', 'Woad'));
-    expect(await there(page, 'woad.md')).toBeUndefined();
+    await read(page, 'woad.md', WELD.replaceAll('Weld', 'Woad'));
+    expect(await inFolder(page, 'woad.md')).toBeUndefined();
     await page.goto(`${site.address}#/notebook?share=1`);
     await page.getByRole('button', { name: 'Allow the folder again' }).click();
-    await expect.poll(() => there(page, 'woad.md'), { timeout: 30_000 }).toContain('Woad');
+    await expect.poll(() => inFolder(page, 'woad.md'), { timeout: 30_000 }).toContain('Woad');
     await page.getByRole('button', { name: 'Unlink' }).click();
     await page.getByRole('button', { name: 'Link a folder' }).waitFor();
   });
@@ -171,31 +113,32 @@ describe('a linked folder', () => {
       }
     }, WELD);
     await page.goto(`${site.address}#/notebook?share=1`);
-    await page.evaluate(() => localStorage.setItem('held', 'n249.md'));
+    await setFolder(page, 'held', 'n249.md');
     await page.getByRole('button', { name: 'Link a folder' }).click();
     await page.getByText('Looking through “notes”: 100 of 250 files.').waitFor({ timeout: 30_000 });
-    await page.evaluate(() => localStorage.removeItem('held'));
+    await setFolder(page, 'held', undefined);
     await page.getByText('Linked with “notes”: what you save').waitFor({ timeout: 30_000 });
     await page.getByText('250 changes came in from the folder').waitFor();
     expect(complaints).toEqual([]);
   });
 
   test('a second copy of a note that a sync program left is offered too, on pages that axe finds nothing on', async () => {
-    const { page } = await fresh(STUB, true);
+    const { page } = await fresh(true);
     await page.goto(site.address);
-    await writeThere(page, 'weld.md', WELD);
-    await writeThere(page, 'weld (conflicted copy 2024-05-01).md', WELD.replace('spring', 'autumn'));
+    await writeInFolder(page, 'weld.md', WELD);
+    await writeInFolder(page, 'weld (conflicted copy 2024-05-01).md', WELD.replace('spring', 'autumn'));
     await link(page);
     await page.getByText('A second copy of this note lies beside it').waitFor();
     expect(await faultsInBothLooks(page)).toEqual([]);
     await page.getByRole('radio', { name: 'Take that' }).check();
     await page.getByRole('button', { name: 'Keep the note like this' }).click();
-    await expect.poll(() => there(page, 'weld.md'), { timeout: 30_000 }).toContain('autumn');
-    await expect.poll(() => there(page, 'weld (conflicted copy 2024-05-01).md'), { timeout: 30_000 }).toBeUndefined();
+    await expect.poll(() => inFolder(page, 'weld.md'), { timeout: 30_000 }).toContain('autumn');
+    await expect.poll(() => inFolder(page, 'weld (conflicted copy 2024-05-01).md'), { timeout: 30_000 }).toBeUndefined();
   });
 
   test('where the browser has no picker the page says which way there is: a folder is read in as files are uploaded', async () => {
-    const { page, complaints } = await fresh(() => {
+    const { page, complaints } = await fresh();
+    await page.addInitScript(() => {
       delete (globalThis as { showDirectoryPicker?: unknown }).showDirectoryPicker;
     });
     await page.goto(`${site.address}#/notebook?share=1`);

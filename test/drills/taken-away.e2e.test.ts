@@ -6,6 +6,7 @@ import { BuiltSite, launchChromium } from '../helpers/built-site.ts';
 import { readIn } from '../helpers/read-in.ts';
 import { hashOf } from './kill-plan.ts';
 import { heldIn } from './kill-page.ts';
+import { holdOlderNotebook } from './older-notebook.ts';
 
 let site: BuiltSite;
 let browser: Browser;
@@ -39,27 +40,6 @@ async function type(page: Page, words: string): Promise<void> {
 
 const save = (page: Page) => page.getByRole('button', { name: 'Save', exact: true }).click();
 
-/** A tab with a program of years ago: the first schema, with a note in it, and an ear deaf to whoever asks it to let go. */
-const holdAnOlderNotebook = (other: Page, text: string): Promise<void> =>
-  other.evaluate((written) => {
-    const opening = indexedDB.open('tenterground', 1);
-    opening.addEventListener('upgradeneeded', () => {
-      const made = (name: string, keyPath?: string | string[]) => opening.result.createObjectStore(name, keyPath ? { keyPath } : {});
-      const bytes = new TextEncoder().encode(written);
-      made('counters').put({ notebookId: 'old', lastVersion: 1, lastBlock: 1 }, 'counters');
-      const place = { block: 1, offset: 0, length: bytes.length };
-      made('files', 'path').put({ path: 'old.md', version: 1, byteCount: bytes.length, savedAt: 1, modifiedAt: 1, place });
-      made('earlier', ['path', 'version']);
-      made('blocks').put(bytes, 1);
-      made('settings');
-      made('derived');
-    });
-    return new Promise<void>((open, failed) => {
-      opening.addEventListener('success', () => open());
-      opening.addEventListener('error', () => failed(new Error('not opened')));
-    });
-  }, text);
-
 /** Opens the database as a program of years to come would. */
 const ofTheFuture = (other: Page): Promise<void> =>
   other.evaluate(
@@ -78,7 +58,7 @@ describe('a notebook that another program holds', () => {
   test('an old tab that does not let go: the page says which, takes nothing that would be lost, and the notes come when it is closed', async () => {
     const { page, other } = await twoTabs();
     const old = note('Old', 'Kept for years.');
-    await holdAnOlderNotebook(other, old);
+    await holdOlderNotebook(other, { 'old.md': old });
     await page.goto(`${site.address}#/notebook/weld?write=text`);
     await page.getByText(/^Another tab still has this notebook open in an older version/).waitFor();
     await type(page, 'Written meanwhile.');

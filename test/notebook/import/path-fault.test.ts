@@ -38,10 +38,16 @@ describe('pathFault', () => {
 });
 
 describe('isHidden', () => {
-  test.each(['.DS_Store', 'a/.git/config', '__MACOSX/a.md', 'photos/Thumbs.db', 'a/desktop.ini', 'node_modules/x/readme.md', '._a.md'])(
-    '%s is passed over',
-    (path) => expect(isHidden(path)).toBe(true),
-  );
+  test.each([
+    '.DS_Store',
+    'a/.git/config',
+    '__MACOSX/a.md',
+    'photos/Thumbs.db',
+    'a/desktop.ini',
+    'node_modules/x/readme.md',
+    '._a.md',
+    'a/weld.md.crswap',
+  ])('%s is passed over', (path) => expect(isHidden(path)).toBe(true));
 
-  test.each(['a.md', 'a/b..md', 'thumbs.db.md', 'my__MACOSX/a.md'])('%s is not', (path) => expect(isHidden(path)).toBe(false));
+  test.each(['a.md', 'a/b..md', 'thumbs.db.md', 'crswap', 'my__MACOSX/a.md'])('%s is not', (path) => expect(isHidden(path)).toBe(false));
 });

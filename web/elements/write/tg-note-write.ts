@@ -214,7 +214,7 @@ export class TgNoteWrite extends LitElement {
         ${
           stored === undefined
             ? 'This note was deleted elsewhere while you were writing. Your text is still here.'
-            : 'This note was changed elsewhere, in another tab perhaps, while you were writing. Neither text is lost.'
+            : 'This note was changed elsewhere, in another tab perhaps, or in the linked folder, while you were writing. Neither text is lost.'
         }
       </p>
       <div class="tools">

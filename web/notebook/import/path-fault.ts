@@ -20,11 +20,12 @@ export function pathFault(path: string): SkipReason | undefined {
   return parts.some((part) => part === '' || part === '.') ? 'odd-part' : undefined;
 }
 
-/** Files that systems leave lying about, and hidden ones: passed over without a word, as the command line does. */
+/** Files that systems leave lying about, or a browser that was killed while it wrote (`.crswap`), and hidden ones: passed over without a word, as the command line does. */
 export const isHidden = (path: string): boolean =>
   path
     .split('/')
     .some(
       (part) =>
-        (part.startsWith('.') && part !== '.' && part !== '..') || /^(?:__MACOSX|node_modules|Thumbs\.db|desktop\.ini)$/i.test(part),
+        (part.startsWith('.') && part !== '.' && part !== '..') ||
+        /^(?:__MACOSX|node_modules|Thumbs\.db|desktop\.ini)$|\.crswap$/i.test(part),
     );
