@@ -186,6 +186,8 @@ describe('tg-on-show', () => {
     const { element, saved } = await kept({ displayId: 'board', settings: { publish: '1' } });
     await expect.element(page.getByText(/^2 colours: .*Madder red/)).toBeVisible();
     await expect.element(page.getByText(/Who dyed, reviewed or wrote/)).toBeVisible();
+    await page.getByText('Every caption and claim of it').click();
+    await expect.element(page.getByText(CAPTION)).toBeVisible();
     await page.getByRole('textbox', { name: 'Web address of the folder' }).fill('https://museum.example/board/');
     await page.getByRole('button', { name: 'Keep the address in the note' }).click();
     await expect.element(page.getByText('The address is in the note.')).toBeVisible();

@@ -98,7 +98,8 @@ export class TgLabelSheet extends LitElement {
     if (!labels || captions.length === 0) return html`<p>No captions are written yet, so there are no labels.</p>`;
     const boxes = labelBoxes(labels, captions.length, this.used);
     const pages = [...new Set(boxes.map(({ page }) => page))];
-    const type = typeFor(labels.label, Math.max(...captions.map(({ caption }) => caption.text.length + caption.headline.length)));
+    const longest = Math.max(...captions.map(({ caption }) => caption.text.length + caption.headline.length));
+    const type = typeFor(labels.label, longest, webAddress(this.display?.publishedAt ?? '') !== undefined);
     return html`
       <div class="asked screen">
         <label
@@ -160,9 +161,18 @@ export class TgLabelSheet extends LitElement {
 /** 7 points: below it nobody reads a label. */
 const LEAST_TYPE_MM = 2.5;
 
-/** The type in which the longest caption fills nine tenths of a label, at most 10 points. */
-const typeFor = ({ widthMm, heightMm }: { readonly widthMm: number; readonly heightMm: number }, characters: number): number =>
-  Math.min(3.5, Math.sqrt(((widthMm - 6) * (heightMm - 6) * 0.8) / ((characters + 60) * 0.5 * 1.25)));
+/** What a code takes of a label with the gap beside and the words it breaks below, in mm². */
+const CODE_MM2 = 17.5 * 18;
+
+/** The type in which the longest caption, beside a code if there is one, fills four fifths of a label; at most 10 points. */
+function typeFor(
+  { widthMm, heightMm }: { readonly widthMm: number; readonly heightMm: number },
+  characters: number,
+  coded: boolean,
+): number {
+  const room = (widthMm - 6) * (heightMm - 6) - (coded ? CODE_MM2 : 0);
+  return Math.min(3.5, Math.sqrt((room * 0.8) / ((characters + 60) * 0.5 * 1.25)));
+}
 
 declare global {
   interface HTMLElementTagNameMap {

@@ -3,7 +3,8 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { Engine } from '../../notebook/engine.ts';
 import { packedFiles } from '../../notebook/packed-files.ts';
 import type { DisplayView } from '../../notebook/views/display-view.ts';
-import type { PublishedView } from '../../notebook/views/published-view.ts';
+import type { PublishedColour, PublishedView } from '../../notebook/views/published-view.ts';
+import { dayInPrint } from '../../notebook/words/day-words.ts';
 import { publishedFiles } from '../publish/published-files.ts';
 import { baseStyles } from '../shared/base.styles.ts';
 import { LatestTask } from '../shared/latest-task.ts';
@@ -15,6 +16,7 @@ import { writtenEdit } from './written-edit.ts';
  * @summary Publishes a display: what goes out and what stays, then a folder that opens from disk, and the address that labels lead to.
  * @event {NoteSaveRequestEvent} tg-note-save-request - The address is to be written into the note.
  * @csspart goes - What goes out.
+ * @csspart words - Every caption and claim that goes out.
  * @csspart stays - What stays.
  */
 @customElement('tg-publish')
@@ -23,6 +25,9 @@ export class TgPublish extends LitElement {
     baseStyles,
     onShowStyles,
     css`
+      h3 {
+        margin-block-start: var(--tg-space-4);
+      }
       li {
         padding-block: var(--tg-space-2);
         border-block-end: 1px solid var(--tg-hairline);
@@ -77,6 +82,10 @@ export class TgPublish extends LitElement {
       <ul part="goes">
         ${view.goesOut.map((says) => html`<li>${says}</li>`)}
       </ul>
+      <details part="words">
+        <summary>Every caption and claim of it</summary>
+        ${view.colours.map(wordsOf)}
+      </details>
       <h2>What stays here</h2>
       <ul part="stays">
         ${view.keptBack.map((says) => html`<li>${says}</li>`)}
@@ -120,6 +129,16 @@ export class TgPublish extends LitElement {
     this.said = said === '' ? 'The address is in the note.' : said;
   };
 }
+
+/** What of one colour goes out, in words. */
+const wordsOf = ({ title, captions, speaksFor, speaksAgainst, recipe, dyed }: PublishedColour) =>
+  html`<h3>${title}</h3>
+    <ul>
+      ${captions.map(({ lang, headline, text }) => html`<li lang=${lang}><strong>${headline}.</strong> ${text}</li>`)}
+      ${[...speaksFor, ...speaksAgainst].map(({ says, region, years }) => html`<li class="quiet">${says}, ${region}, ${years}</li>`)}
+      ${recipe ? html`<li class="quiet">${recipe.title}: ${recipe.ingredients.join('; ')}</li>` : nothing}
+      ${dyed ? html`<li class="quiet">Dyed ${[dayInPrint(dyed.date), ...dyed.with].filter((part) => part !== '').join('; ')}</li>` : nothing}
+    </ul>`;
 
 declare global {
   interface HTMLElementTagNameMap {

@@ -35,5 +35,6 @@ summary { min-height: 2.75rem; padding: .6rem 0; cursor: pointer; text-decoratio
 .bar:not(:has(button:not([hidden]))) { display: none; }
 @media (max-width: 40rem) { .colour, .gallery .colour { grid-template-columns: 1fr; gap: 1rem; } .colour > figure { max-width: 10rem; } }
 @media (prefers-contrast: more) { :root { --quiet: var(--ink); --line: var(--ink); } }
-@media print { :root { color-scheme: light; --ground: #fff; --ink: #000; } body { max-width: none; padding: 0; font-size: 9.5pt; } .bar, .line { display: none; } .colour { grid-template-columns: 30mm 1fr; break-inside: avoid-page; } details::details-content { content-visibility: visible; } }
+@page { margin: 15mm; }
+@media print { :root { color-scheme: light; --ground: #fff; --ink: #000; --quiet: #444; font-size: 9pt; } body { max-width: none; padding: 0; } p, li { max-width: none; } li { break-inside: avoid; } h2, h3 { break-after: avoid; } .bar, .line { display: none; } .colour { grid-template-columns: 30mm 1fr; padding: 6mm 0; } summary { display: none; } details::details-content { content-visibility: visible; } }
 `;
