@@ -57,7 +57,7 @@ describe('publishedView', () => {
 
   test('what the display uses goes out: caption, verdict, claim with its source, recipe, day of dyeing', () => {
     const { text, view } = published(files);
-    for (const said of [CAPTION, 'Madder was imported', 'cardon-2007, p. 1', 'Madder red', '2023-05-01', 'T1-1', 'What reds?'])
+    for (const said of [CAPTION, 'Madder was imported', 'cardon-2007, p. 1', 'Madder red', '1 May 2023', 'T1-1', 'What reds?'])
       expect(text).toContain(said);
     expect(view.goesOut.join(' ')).toContain('1 colour: Madder red.');
   });
