@@ -35,9 +35,8 @@ const wanted = (term: string, near = false): WantedWord => ({
   swaps: [],
 });
 
-/** Files with scores, the order of equal ones set aside. */
-const listed = (found: readonly { readonly file: string; readonly score: number }[]) =>
-  found.map(({ file, score }) => [file, Number(score.toPrecision(9))] as const).sort(([a], [b]) => (a < b ? -1 : 1));
+/** By file, the order of equal ones set aside. */
+const listed = <T extends { readonly file: string }>(found: readonly T[]) => [...found].sort((a, b) => (a.file < b.file ? -1 : 1));
 const ours = ({ frozen }: Both, terms: readonly string[], near: boolean): readonly Ranked[] =>
   frozen.rank(terms.map((term) => wanted(term, near)));
 const named = ({ frozen }: Both, ranked: readonly Ranked[]) => ranked.map(({ note, score }) => ({ file: frozen.note(note).file, score }));
@@ -50,7 +49,14 @@ function expectSame(pair: Both, terms: readonly string[]): void {
   for (const near of [false, true]) {
     const [mine, oracle] = [ours(pair, terms, near), theirs(pair, terms, near)];
     const says = `${terms.join(' ')}${near ? ' ~' : ''}`;
-    expect(listed(named(pair, mine)), says).toEqual(listed(oracle));
+    const [found, expected] = [listed(named(pair, mine)), listed(oracle)];
+    expect(
+      found.map(({ file }) => file),
+      says,
+    ).toEqual(expected.map(({ file }) => file));
+    // Sums in another order differ in their last digits.
+    const off = found.filter(({ score }, at) => Math.abs(score / (expected[at]?.score ?? 0) - 1) > 1e-9);
+    expect(off, says).toEqual([]);
     const why = pair.frozen.why(
       terms.map((term) => wanted(term, near)),
       mine.map(({ note }) => note),
@@ -71,7 +77,7 @@ describe('FrozenIndex beside minisearch', () => {
     const words = [
       ...new Set(pair.documents.flatMap(({ body, names, title }) => wordsOf(`${title} ${names} ${body.slice(0, 300)}`)).map(termOf)),
     ];
-    const some = words.filter((_, nth) => nth % Math.ceil(words.length / 40) === 0);
+    const some = words.filter((_, nth) => nth % Math.ceil(words.length / 25) === 0);
     for (const [nth, term] of some.entries()) {
       expectSame(pair, [term]);
       expectSame(pair, [term.slice(0, 2)]);
@@ -91,7 +97,7 @@ describe('FrozenIndex beside minisearch', () => {
         const near = ours(demonstration, [slipped], true).length;
         found += near - ours(demonstration, [slipped], false).length;
       }),
-      { numRuns: 60 },
+      { numRuns: 60, seed: 1 },
     );
     expect(found).toBeGreaterThan(100);
   });
@@ -105,7 +111,7 @@ describe('FrozenIndex beside minisearch', () => {
         const pair = both(made.map((one, nth) => ({ ...one, file: `n${nth}.md`, id: `n${nth}`, kind: 'plain', sources: '' })));
         expectSame(pair, [...new Set(typed.map(termOf))]);
       }),
-      { numRuns: 300 },
+      { numRuns: 150, seed: 2 },
     );
   });
 });
@@ -168,6 +174,7 @@ describe('FrozenIndex', () => {
         view[at] = (view[at] ?? 0) ^ change;
         return FrozenIndex.open(other) === undefined;
       }),
+      { seed: 3 },
     );
   });
 });
