@@ -48,6 +48,14 @@ describe('what a reader downloads', () => {
     expect(scripts.length).toBeGreaterThan(10);
   });
 
+  test('nothing painted first waits for a script', () => {
+    const tags = [...page.matchAll(/<script\b[^>]*>/g)].map(([tag]) => tag);
+    // A module runs after the page is read and painted; any other script would hold it up.
+    expect(tags).toHaveLength(1);
+    expect(tags[0]).toContain('type="module"');
+    expect(page).toContain('<h1>');
+  });
+
   test(`the first view's scripts are at most ${FIRST_VIEW} kB`, () => {
     const { sum, told } = sumOf(entry);
     expect(sum, told).toBeLessThanOrEqual(FIRST_VIEW);

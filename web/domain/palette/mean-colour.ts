@@ -12,11 +12,25 @@ import type { DyedSample } from '../verdict/cloths.ts';
  */
 export function meanColour(base: EvidenceBase, samples: readonly DyedSample[]): SwatchColour | undefined {
   const counted = usualSamples(base, samples);
-  if (counted.length <= 1) return counted[0]?.colour;
+  const [first] = counted;
+  if (counted.length <= 1) return first?.colour;
   const sum = counted.reduce<Lab>(([l, a, b], { colour: { lab10 } }) => [l + lab10[0], a + lab10[1], b + lab10[2]], [0, 0, 0]);
   const mean: Lab = [sum[0] / counted.length, sum[1] / counted.length, sum[2] / counted.length];
-  const swatch = swatchFromLab(mean, TEXTILE, counted[0]?.colour.origin ?? 'lab');
-  return swatch.ok ? swatch.value : undefined;
+  return first && swatchOfMean(mean, first.colour);
+}
+
+/** Swatches of means, by the colour of a first sample: they are the same at every place and date, and their curve takes long. */
+const known = new WeakMap<SwatchColour, Map<string, SwatchColour | undefined>>();
+
+function swatchOfMean(mean: Lab, first: SwatchColour): SwatchColour | undefined {
+  const byMean = known.get(first) ?? new Map<string, SwatchColour | undefined>();
+  known.set(first, byMean);
+  const key = mean.join();
+  if (!byMean.has(key)) {
+    const swatch = swatchFromLab(mean, TEXTILE, first.origin);
+    byMean.set(key, swatch.ok ? swatch.value : undefined);
+  }
+  return byMean.get(key);
 }
 
 /** The samples that stand for a recipe: first baths on its most usual ground. */

@@ -1,5 +1,6 @@
 import type { EvidenceBase } from '../claim/evidence-base.ts';
 import { MATERIAL_KINDS } from '../claim/evidence-base.ts';
+import { perVersion } from '../claim/per-version.ts';
 import { timeRelation } from '../date/time-relation.ts';
 import type { NoteId, Ref } from '../note/note.ts';
 import type { PlaceRelation } from '../place/region-tree.ts';
@@ -31,13 +32,9 @@ export function rulesFor(
 ): readonly RuleFinding[] {
   const line = wearer === undefined ? new Set<string>() : base.wearerLine(wearer);
   const names = (refs: readonly Ref[]) => refs.map(({ text }) => base.resolve(text, ['wearer']));
-  return base.ofKind('rule').flatMap(({ id, record }): RuleFinding[] => {
-    const concerns = record.concerns
-      .map(({ text }) => base.resolve(text, [...MATERIAL_KINDS, 'colour-word']))
-      .filter((one) => concerned.has(one));
-    const region = record.region && base.regionId(record.region.text);
-    const span = base.spanOf(record.when);
-    if (concerns.length === 0 || region === undefined || !span) return [];
+  return placedRules(base).flatMap(({ id, record, about, region, span }): RuleFinding[] => {
+    const concerns = about.filter((one) => concerned.has(one));
+    if (concerns.length === 0) return [];
     const place = base.regions.relation(region, asked.region);
     const { relation: time } = timeRelation(span, asked.span);
     if (place === 'neighbour' || place === 'elsewhere' || time === 'later' || time === 'earlier') return [];
@@ -48,3 +45,13 @@ export function rulesFor(
     return [{ note: id, ...(record.act && { act: record.act }), concerns, place, time, touches }];
   });
 }
+
+/** Every rule whose region and date can be read, with what it is about: the same for every route and question. */
+const placedRules = perVersion((base) =>
+  base.ofKind('rule').flatMap(({ id, record }) => {
+    const about = record.concerns.map(({ text }) => base.resolve(text, [...MATERIAL_KINDS, 'colour-word']));
+    const region = record.region && base.regionId(record.region.text);
+    const span = base.spanOf(record.when);
+    return region === undefined || !span ? [] : [{ id, record, about, region, span }];
+  }),
+);
