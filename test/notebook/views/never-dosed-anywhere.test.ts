@@ -32,6 +32,10 @@ async function opened(): Promise<LocalEngine> {
   return engine;
 }
 
+/** A display without what stands only in the form in which a caption is written. */
+const withoutWritten = (shown: unknown): unknown =>
+  JSON.parse(JSON.stringify(shown, (key, value: unknown) => (key === 'written' ? undefined : value)));
+
 const leaks = (shown: unknown): readonly string[] => secretsIn(JSON.stringify(shown));
 
 describe('an amount of what is never dosed', () => {
@@ -63,6 +67,7 @@ describe('an amount of what is never dosed', () => {
     ['the dossier', (engine) => engine.dossier('board')],
     ['a drafted caption', (engine) => engine.captionDraft('board', 'scarlet')],
     ['what is published', (engine) => engine.published('board', '2026-11-25T10:00:00Z')],
+    ['the board and its captions', async (engine) => withoutWritten(await engine.display('board'))],
     ['the kept palette', (engine) => engine.keptPalette('reds')],
     ['what a word finds', (engine) => engine.found({ words: 'of' }, hits('of'))],
     ['what another finds', (engine) => engine.found({ words: 'salt' }, hits('salt'))],
@@ -91,6 +96,17 @@ describe('an amount of what is never dosed', () => {
     const text = `Weld with 7.29 g for a skein, stirred well and rinsed in the river until the water ran clear, says an old book of bichromate.`;
     expect(excerptOf(text, 0, 4).after).toContain('7.29');
     expect(leaks(undosedExcerpt(base, text, 0, 4))).toEqual([]);
+  });
+
+  test('in a caption is asked about; the form in which it is written keeps it', async () => {
+    const display = await (await opened()).display('board');
+    const captions = display?.colours.flatMap((colour) => colour.captions) ?? [];
+    expect(captions).toHaveLength(2);
+    for (const { text, written, notices } of captions) {
+      expect(text).toContain(NO_DOSE);
+      expect(secretsIn(written.text)).toHaveLength(1);
+      expect(notices.map(({ code }) => code)).toContain('amount-given');
+    }
   });
 
   test('stands as its author wrote it where the note itself is written', async () => {

@@ -25,6 +25,7 @@ export type CaptionFault =
   | 'stand-in-unsaid'
   | 'reading-hard'
   | 'phrase-questioned'
+  | 'amount-given'
   | 'clause-unbound'
   | 'words-gone'
   | 'comment-open';
@@ -51,6 +52,8 @@ export interface CaptionSubject {
   readonly dyedYear?: string;
   /** What was used instead of what, by their everyday names. */
   readonly standIns: readonly { readonly used: readonly string[]; readonly meant: readonly string[] }[];
+  /** A text as others may read it: without the amounts that are never shown. All of it where absent. */
+  readonly shown?: (text: string) => string;
 }
 
 /** A caption weighed. */
@@ -114,6 +117,7 @@ export function checkCaption(caption: DisplayCaption, subject: CaptionSubject): 
       about: [phrase],
       why,
     })),
+    [caption.headline ?? '', text].some((one) => (subject.shown?.(one) ?? one) !== one) && { code: 'amount-given', about: [] },
     ...bindingFindings(caption, subject),
     ...caption.review
       .filter(({ decision, reason }) => decision === undefined || (decision === 'declined' && !reason?.trim()))

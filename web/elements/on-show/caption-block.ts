@@ -7,7 +7,7 @@ export const captionWords = (text: string, latin: readonly string[]): readonly u
   captionRuns({ text, bound: [], notices: [] }, latin).map((run) => (run.latin ? html`<em lang="la">${run.text}</em>` : run.text));
 
 /** A caption with its marks, what is to be said about it, and what changed behind it. */
-export const captionBlock = (caption: CaptionView, latin: readonly string[]): TemplateResult => html`
+export const captionBlock = (caption: Omit<CaptionView, 'written'>, latin: readonly string[]): TemplateResult => html`
   <h3 lang=${caption.lang}>${caption.headline}</h3>
   <blockquote lang=${caption.lang}>${captionRuns(caption, latin).map(runTemplate)}</blockquote>
   <p class="quiet">

@@ -123,7 +123,7 @@ export const dossierHead = ({ title, question, version, sheets, without }: Dossi
 `;
 
 /** The captions of a colour as the public reads them, with their version. */
-export const captionsTemplate = (captions: readonly CaptionView[]): TemplateResult | typeof nothing =>
+export const captionsTemplate = (captions: readonly Omit<CaptionView, 'written'>[]): TemplateResult | typeof nothing =>
   list(
     'Captions',
     captions.map(

@@ -229,7 +229,8 @@ export class TgCaption extends LitElement {
   readonly #edit = () => {
     const { caption } = this;
     if (!caption) return;
-    const { lang, headline, text, bound } = caption;
+    const { lang, bound } = caption;
+    const { headline, text } = caption.written;
     this.said = '';
     this.typed = { lang, headline, text, claims: bound.map(({ claim, says }) => ({ claim, says })) };
   };

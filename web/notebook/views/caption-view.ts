@@ -1,6 +1,7 @@
 import { captionSubject } from '../../domain/caption/caption-subject.ts';
 import { checkCaption } from '../../domain/caption/check-caption.ts';
 import { staleness } from '../../domain/caption/stale.ts';
+import { withoutDoses } from '../../domain/pot/without-doses.ts';
 import { formatSpan } from '../../domain/date/format-date.ts';
 import type { DisplayCaption } from '../../domain/note/display-record.ts';
 import type { Notebook } from '../notebook.ts';
@@ -20,8 +21,11 @@ export interface CaptionView {
   /** Its number among the captions of the note. */
   readonly nth: number;
   readonly lang: string;
+  /** Headline and text as anybody may read them: where an amount is never shown, a blank. */
   readonly headline: string;
   readonly text: string;
+  /** As the note has them, for the form alone in which they are written. */
+  readonly written: { readonly headline: string; readonly text: string };
   readonly version: number;
   readonly words: number;
   /** "grade 6.2"; empty where it is not read. */
@@ -59,32 +63,38 @@ export function captionView({ base }: Notebook, shown: Shown, one: ShownColour, 
     one.colour && region !== undefined
       ? captionSubject(base, one.colour.judgement, one.sample, region)
       : { dyes: [], placeNames: [], factNames: [], standIns: [] };
-  const check = checkCaption(caption, subject);
+  const say = (text: string) => withoutDoses(base, text);
+  const check = checkCaption(caption, { ...subject, shown: say });
   const stale = staleness(base, caption, todayOf(shown, one));
+  const written = { headline: caption.headline ?? '', text: caption.text };
+  const text = say(written.text);
+  // Places in a text that is not shown as it stands would mark other words.
+  const placed = text === written.text;
   return {
     nth,
     lang: caption.lang,
-    headline: caption.headline ?? '',
-    text: caption.text,
+    headline: say(written.headline),
+    text,
+    written,
     version: caption.version ?? 1,
     words: check.words,
     grade: check.grade === undefined ? '' : `grade ${Math.max(0, check.grade).toFixed(1)}`,
     notices: check.findings.map((finding) => ({
       code: finding.code,
-      says: captionFindingText(finding),
-      ...(finding.range && { range: finding.range }),
+      says: say(captionFindingText(finding)),
+      ...(placed && finding.range && { range: finding.range }),
     })),
     stale: stale.map((change) => captionChangeText(base, change)),
     bound: caption.claims.map(({ claim, says = '' }) => {
       const at = says === '' ? -1 : caption.text.indexOf(says);
-      return { claim, says, ...(at < 0 ? {} : { range: [at, at + says.length] as const }) };
+      return { claim, says, ...(at < 0 || !placed ? {} : { range: [at, at + says.length] as const }) };
     }),
     review: caption.review.map(({ by = '', date, says = '', decision, reason = '' }) => ({
       by,
       date: date?.text ?? '',
-      says,
+      says: say(says),
       decision: decision ?? 'open',
-      reason,
+      reason: say(reason),
     })),
     onlyPartlyChecked: check.unchecked.length > 0,
   };

@@ -1,4 +1,3 @@
-import { withoutDoses } from '../../domain/pot/without-doses.ts';
 import { captionsOf, type CaptionView } from './caption-view.ts';
 import { type EvidenceSheetView, type ListedReference, listReferences, sheetOf } from './evidence-sheet-view.ts';
 import type { Notebook } from '../notebook.ts';
@@ -10,18 +9,16 @@ export interface DossierView {
   readonly title: string;
   readonly version: number;
   readonly question: string;
-  readonly sheets: readonly (EvidenceSheetView & { readonly captions: readonly CaptionView[] })[];
+  readonly sheets: readonly (EvidenceSheetView & { readonly captions: readonly Omit<CaptionView, 'written'>[] })[];
   /** Colours that have no sheet, because they cannot be judged. */
   readonly without: readonly string[];
   readonly references: readonly ListedReference[];
   readonly missing: readonly string[];
 }
 
-/** A caption as it may leave the desk; where an amount went, its marks go with it. */
-function undosed({ base }: Notebook, caption: CaptionView): CaptionView {
-  const [headline, text] = [withoutDoses(base, caption.headline), withoutDoses(base, caption.text)];
-  return headline === caption.headline && text === caption.text ? caption : { ...caption, headline, text, bound: [], notices: [] };
-}
+/** A caption as it may leave the desk: nothing of what only the form needs; where an amount went, its marks go with it. */
+const printed = ({ written, ...caption }: CaptionView): Omit<CaptionView, 'written'> =>
+  written.headline === caption.headline && written.text === caption.text ? caption : { ...caption, bound: [], notices: [] };
 
 /** The dossier of a display; undefined when there is none of that id. */
 export function dossierView(notebook: Notebook, id: string): DossierView | undefined {
@@ -29,7 +26,7 @@ export function dossierView(notebook: Notebook, id: string): DossierView | undef
   if (!shown) return undefined;
   const sheets = shown.colours.flatMap((one) => {
     const sheet = sheetOf(notebook, shown, one);
-    return sheet ? [{ ...sheet, captions: captionsOf(notebook, shown, one).map((caption) => undosed(notebook, caption)) }] : [];
+    return sheet ? [{ ...sheet, captions: captionsOf(notebook, shown, one).map(printed) }] : [];
   });
   const keys = sheets.flatMap(({ references, missing }) => [...references.map(({ key }) => key), ...missing]);
   return {

@@ -25,6 +25,8 @@ const FAULTS = {
   'reading-hard': ([grade, highest]) =>
     `It reads at school grade ${grade ?? ''}; ${highest ?? ''} is the aim. Shorter words, shorter sentences.`,
   'phrase-questioned': ([phrase]) => `“${phrase ?? ''}”`,
+  'amount-given': () =>
+    'It gives an amount of what is never dosed in front of the public. Take it out: on board, sheet and published page a blank stands there.',
   'clause-unbound': ([clause]) => `No claim stands behind: “${clause ?? ''}”`,
   'words-gone': ([says, claim]) => `The words bound to ${claim ?? ''} are no longer in the text: “${says ?? ''}”.`,
   'comment-open': ([by, says]) => `A comment is open${by === '' ? '' : ` (${by ?? ''})`}: “${says ?? ''}”.`,
