@@ -265,4 +265,41 @@ describe('from the plan to the swatch', () => {
     await bringIn(here, join(folder, 'b.zip'));
     await here.getByText('Everything in it was here already').waitFor();
   }, 90_000);
+
+  test('the log is shared as the browser allows: zip, else plain text, else a download that says so', async () => {
+    const site = await openSite();
+    const context = await browser.newContext();
+    onTestFinished(() => context.close());
+    const page = await context.newPage();
+    await page.addInitScript(() => {
+      const state = globalThis as unknown as { allowed: readonly string[]; given: string[] };
+      state.allowed = [];
+      state.given = [];
+      const typesOf = (data?: ShareData) => (data?.files ?? []).map(({ type }) => type);
+      Object.assign(Navigator.prototype, {
+        canShare: (data?: ShareData) => typesOf(data).every((type) => state.allowed.includes(type)),
+        share: (data?: ShareData) => Promise.resolve(void state.given.push(...(data?.files ?? []).map(({ name }) => name))),
+      });
+    });
+    await page.goto(`${site.address}${PLAN}`);
+    const [madder = ''] = await giveOut(page);
+    await goTo(page, `#/pot/${madder}`);
+    const handOn = page.getByRole('button', { name: 'Hand this log on as one file' });
+    const allow = (...types: readonly string[]) =>
+      page.evaluate((allowed) => void Object.assign(globalThis, { allowed }), types as string[]);
+    const given = () => page.evaluate(() => (globalThis as unknown as { given: string[] }).given);
+
+    await allow('application/zip', 'text/plain');
+    await handOn.click();
+    await page.getByText(`Shared as ${madder}.zip.`).waitFor();
+    await allow('text/plain');
+    await handOn.click();
+    await page.getByText(`Shared as ${madder}.txt.`).waitFor();
+    expect(await given()).toEqual([`${madder}.zip`, `${madder}.txt`]);
+    await allow();
+    const [download] = await Promise.all([page.waitForEvent('download'), handOn.click()]);
+    expect(download.suggestedFilename()).toBe(`${madder}.zip`);
+    await page.getByText(`This browser does not share such a file: ${madder}.zip is among the downloads.`).waitFor();
+    expect(await given()).toHaveLength(2);
+  }, 60_000);
 });

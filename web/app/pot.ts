@@ -1,10 +1,11 @@
 import { decodeNote } from '../domain/note/decode-note.ts';
 import { parseNote } from '../domain/note/parse-note.ts';
 import { mergePots } from '../domain/pot/merge-pots.ts';
+import { samePot } from '../domain/pot/same-pot.ts';
+import { nextBath, printSkeinCode, readSkeinCode } from '../domain/pot/skein-code.ts';
 import type { Change, StoreFailure } from '../domain/ports.ts';
 import { failed, ok, type Result } from '../domain/result.ts';
-import type { LogBroughtIn } from '../elements/pot/pot-events.ts';
-import type { TakenOut } from '../elements/take-out/take-out-events.ts';
+import type { LogBroughtIn, PotTakenOut } from '../elements/pot/pot-events.ts';
 import type { Engine } from '../notebook/engine.ts';
 import { exportFiles } from '../notebook/export-notebook.ts';
 import { openZip } from '../notebook/import/open-zip.ts';
@@ -23,12 +24,13 @@ export async function tagAddress(keeper: Keeper, set: string | undefined): Promi
   return kept.ok && typeof kept.value === 'string' ? kept.value : '';
 }
 
-/** A trial's note with the photos it names, as one zip. */
-export async function potFile(keeper: Keeper, engine: Engine, id: string): Promise<Result<TakenOut, StoreFailure | 'missing'>> {
+/** A trial's note with the photos it names, as one zip; a note without photos also as plain text, which every browser shares. */
+export async function potFile(keeper: Keeper, engine: Engine, id: string): Promise<Result<PotTakenOut, StoreFailure | 'missing'>> {
   const note = await engine.noteText(id);
   if (!note) return failed('missing');
   const files = new Map<string, Uint8Array>([[note.path, encoder.encode(note.text)]]);
-  for (const path of photosIn(note.text)) {
+  const photos = photosIn(note.text);
+  for (const path of photos) {
     const photo = await keeper.read(path);
     if (photo) files.set(path, photo.bytes);
   }
@@ -37,12 +39,16 @@ export async function potFile(keeper: Keeper, engine: Engine, id: string): Promi
     if (!piece.ok) return piece;
     pieces.push(piece.value as Uint8Array<ArrayBuffer>);
   }
-  return ok({ name: `${id}.zip`, file: new Blob(pieces, { type: 'application/zip' }) });
+  return ok({
+    name: `${id}.zip`,
+    file: new Blob(pieces, { type: 'application/zip' }),
+    ...(photos.length === 0 && { plain: { name: `${id}.txt`, file: new Blob([note.text], { type: 'text/plain' }) } }),
+  });
 }
 
 /** Pictures that a note's log names. */
 const photosIn = (text: string): readonly string[] =>
-  [...new Set([...text.matchAll(/\bphotos\/[^\s)"'<>]+/g)].map(([path]) => path))].filter(isPhotoPath);
+  [...new Set([...text.matchAll(/\bphotos\/[^\s)"'<>,\]}]+/g)].map(([path]) => path))].filter(isPhotoPath);
 
 /** Takes in a pot's note from another machine: one that is here already is merged by its id, and nothing of either is lost. */
 export async function bringIn(
@@ -55,7 +61,9 @@ export async function bringIn(
   const trials = files.flatMap((file) => {
     const { text } = decodeNote(file.bytes).value;
     const note = /\.(?:md|markdown)$/i.test(file.path) ? parseNote(file.path, text).value : undefined;
-    return note?.record.kind === 'trial' ? [{ id: String(note.id), path: file.path, text }] : [];
+    if (note?.record.kind !== 'trial') return [];
+    const codes = note.record.samples.flatMap(({ code }) => (code === undefined ? [] : [code]));
+    return [{ id: String(note.id), path: file.path, text, codes }];
   });
   const [theirs] = trials;
   if (!theirs || trials.length > 1) return { is: 'not-a-log' };
@@ -63,11 +71,42 @@ export async function bringIn(
     keeper,
     files.filter(({ path }) => isPhotoPath(path)),
   );
-  const mine = await engine.noteText(theirs.id);
-  const at = { id: theirs.id };
-  if (!mine) return { ...at, is: (await keeper.write([put(theirs.path, theirs.text), ...photos])).ok ? 'new' : 'failed' };
+  const here = await potsOfItsNumber(engine, theirs);
+  if (here.length === 0)
+    return { id: theirs.id, is: (await keeper.write([put(theirs.path, theirs.text), ...photos])).ok ? 'new' : 'failed' };
+  const mine = here.find(({ text }) => samePot(text, theirs.text));
+  if (!mine) return anotherPot(keeper, engine, theirs, photos);
+  const at = { id: mine.id };
   if (mine.text === theirs.text && photos.length === 0) return { ...at, is: 'same' };
-  return { ...at, is: await merge(keeper, mine, theirs.text, photos, today) };
+  return { id: mine.id, is: await merge(keeper, mine, theirs.text, photos, today) };
+}
+
+interface TheirPot {
+  readonly id: string;
+  readonly text: string;
+  readonly codes: readonly string[];
+}
+
+/** The note of the same id, and every pot one of whose skeins has one of its codes. */
+async function potsOfItsNumber(engine: Engine, { id, codes }: TheirPot) {
+  const coded = (await engine.pots()).filter((pot) => pot.codes.some((code) => codes.includes(code)));
+  const ids = new Set([id, ...coded.map((pot) => pot.id)]);
+  const notes = await Promise.all([...ids].map(async (one) => ({ id: one, note: await engine.noteText(one) })));
+  return notes.flatMap(({ id: one, note }) => (note ? [{ id: one, path: note.path, text: note.text }] : []));
+}
+
+/** Two machines gave one number to two pots: theirs is kept as it is, under the next free number, whose codes are offered. */
+async function anotherPot(keeper: Keeper, engine: Engine, theirs: TheirPot, photos: readonly Change[]): Promise<LogBroughtIn> {
+  const given = [...theirs.codes, ...(await engine.pots()).flatMap(({ codes }) => codes)];
+  const year = theirs.codes.map(readSkeinCode).find((code) => code !== undefined)?.year;
+  const bath = year === undefined ? undefined : nextBath(given, year);
+  const free = theirs.codes.flatMap((_, at) =>
+    year === undefined || bath === undefined ? [] : (printSkeinCode({ year, bath, skein: at + 1 }) ?? []),
+  );
+  const [first] = free;
+  const id = first === undefined ? `${theirs.id}-other` : first.split('-').slice(0, 2).join('-');
+  const written = await keeper.write([put(`trials/${id}.md`, theirs.text), ...photos]);
+  return written.ok ? { id, is: 'another-pot', free } : { id: theirs.id, is: 'failed' };
 }
 
 async function merge(

@@ -8,10 +8,17 @@ import type { TakenOut } from '../take-out/take-out-events.ts';
 export interface LogBroughtIn {
   readonly is: keyof typeof logInWords;
   readonly id?: string;
+  /** Codes that its skeins may have instead, where two pots were given the same. */
+  readonly free?: readonly string[];
+}
+
+/** A pot's log packed with its photos; without photos also as plain text. */
+export interface PotTakenOut extends TakenOut {
+  readonly plain?: TakenOut;
 }
 
 /** The reader wants a pot's note and its photos as one file. */
-export class PotFileRequestEvent extends RequestEvent<{ readonly id: string }, Result<TakenOut, StoreFailure | 'missing'>> {
+export class PotFileRequestEvent extends RequestEvent<{ readonly id: string }, Result<PotTakenOut, StoreFailure | 'missing'>> {
   static readonly type = 'tg-pot-file-request';
   constructor(id: string) {
     super(PotFileRequestEvent.type, { id });

@@ -5,7 +5,7 @@ import type { Engine } from '../../notebook/engine.ts';
 import type { NotebookFile } from '../../notebook/notebook.ts';
 import type { PotEntry } from '../../notebook/pot-entry.ts';
 import type { LogLineView, PotView, ToWeigh } from '../../notebook/views/pot-view.ts';
-import { entryProblemWords, POT_BUTTONS } from '../../notebook/words/pot-log-words.ts';
+import { entryProblemWords, handedOnWords, POT_BUTTONS } from '../../notebook/words/pot-log-words.ts';
 import { NEVER_SCALES } from '../../notebook/words/dye-day-words.ts';
 import { storeFailureWords } from '../../notebook/words/save-words.ts';
 import { AttachmentAddresses } from '../note/attachment-addresses.ts';
@@ -337,19 +337,20 @@ export class TgPotLog extends LitElement {
       this.fault = 'The log could not be packed. It is still saved here; try once more.';
       return;
     }
-    const { name, file } = taken.value;
-    const shared = new File([file], name, { type: file.type });
-    if (navigator.canShare?.({ files: [shared] })) {
+    const { name, file, plain } = taken.value;
+    const offers = [{ name, file }, ...(plain ? [plain] : [])].map((one) => new File([one.file], one.name, { type: one.file.type }));
+    const offered = offers.find((one) => navigator.canShare?.({ files: [one] }));
+    if (offered) {
       try {
-        await navigator.share({ files: [shared], title: name });
-        this.status = `Shared as ${name}.`;
+        await navigator.share({ files: [offered], title: offered.name });
+        this.status = handedOnWords.shared(offered.name);
         return;
       } catch (fault) {
         if (fault instanceof DOMException && fault.name === 'AbortError') return;
       }
     }
     saveFile(name, file);
-    this.status = `${name} is among the downloads.`;
+    this.status = 'share' in navigator ? handedOnWords.refused(name) : handedOnWords.saved(name);
   };
 
   #timed() {

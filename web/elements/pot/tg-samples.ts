@@ -2,7 +2,7 @@ import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Engine } from '../../notebook/engine.ts';
 import type { CodeView, PotLine } from '../../notebook/views/pot-view.ts';
-import { logInWords } from '../../notebook/words/pot-log-words.ts';
+import { freeCodesText, logInWords } from '../../notebook/words/pot-log-words.ts';
 import { baseStyles } from '../shared/base.styles.ts';
 import { LatestTask } from '../shared/latest-task.ts';
 import { fieldStyles } from '../write/field.styles.ts';
@@ -82,7 +82,7 @@ export class TgSamples extends LitElement {
       ${
         this.brought
           ? html`<p role="status">
-              ${logInWords[this.brought.is]}
+              ${logInWords[this.brought.is]} ${freeCodesText(this.brought.free ?? [])}
               ${this.brought.id === undefined ? nothing : html`<a href=${`#/pot/${encodeURIComponent(this.brought.id)}`}>The pot</a>`}
               ${
                 this.brought.is === 'differ' || this.brought.is === 'beside'

@@ -41,8 +41,21 @@ export const logInWords = {
   differ:
     'The logs are one now. The two notes also say different things under some keys: yours stand, and the other version lies beside it to be compared.',
   beside: 'The two notes could not be made one without loss: the other version lies beside yours, to be compared.',
+  'another-pot':
+    'Two pots have the same number: they were given out on machines that could not ask each other. Both are kept, and nothing of either was changed; theirs has a number of its own here. Its tags still carry the same codes as yours.',
   'not-a-log': 'This file holds no trial note. A log leaves a phone as one file ending in .zip, .md or .txt.',
   failed: 'Nothing was written. Try once more.',
+} as const;
+
+/** Which codes to write on the tags of a pot whose codes were given twice. */
+export const freeCodesText = (codes: readonly string[]): string =>
+  codes.length === 0 ? '' : `Free, for its tags and its note: ${codes.join(', ')}.`;
+
+/** How a log left this machine. */
+export const handedOnWords = {
+  shared: (name: string) => `Shared as ${name}.`,
+  refused: (name: string) => `This browser does not share such a file: ${name} is among the downloads.`,
+  saved: (name: string) => `${name} is among the downloads.`,
 } as const;
 
 /** Why an entry was not written. */
