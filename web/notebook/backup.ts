@@ -31,9 +31,10 @@ export class Backup {
     this.#now = now;
   }
 
-  /** Something was written: from the first time on it waits. */
+  /** Something was written: from the first time on it waits; by a clock that was set back since, from now on. */
   async changed(): Promise<void> {
-    if ((await this.#number(WAITING_SINCE)) === undefined) await this.#store.keepSetting(WAITING_SINCE, this.#now());
+    const since = await this.#number(WAITING_SINCE);
+    if (since === undefined || since > this.#now()) await this.#store.keepSetting(WAITING_SINCE, this.#now());
   }
 
   /**
@@ -57,7 +58,9 @@ export class Backup {
     const [since, days = BACKUP_DAYS] = [await this.#number(WAITING_SINCE), await this.#number(DAYS)];
     if (days === 0 || since === undefined || this.#now() - since < days * DAY) return undefined;
     const exportedAt = await this.#number(EXPORTED_AT);
-    const notes = (await this.#savedAfter(exportedAt)).filter(({ path }) => /\.(?:md|markdown)$/i.test(path)).length;
+    // What is written after the clock was set back may bear an earlier time than the export.
+    const after = exportedAt === undefined ? undefined : Math.min(exportedAt, since);
+    const notes = (await this.#savedAfter(after)).filter(({ path }) => /\.(?:md|markdown)$/i.test(path)).length;
     return { notes, days, ...(exportedAt !== undefined && { exportedAt }) };
   }
 

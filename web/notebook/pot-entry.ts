@@ -5,7 +5,7 @@ import { spliceValue } from '../domain/note/splice.ts';
 import type { TrialRecord } from '../domain/note/note.ts';
 import type { PlainValue } from '../domain/note/yaml-text.ts';
 import { dipsIn } from '../domain/pot/trial-facts.ts';
-import { heldSince, type LogLine, logLine, minutesFrom, type Moment, readLogLine } from '../domain/pot/pot-log.ts';
+import { heldSince, lastWritten, type LogLine, logLine, minutesFrom, type Moment, readLogLine } from '../domain/pot/pot-log.ts';
 
 /** Something that happened at the pot. */
 export type PotEntry =
@@ -43,7 +43,7 @@ export function withEntry(path: string, source: string, entry: PotEntry, at: Mom
   if (wrong) return problem(wrong);
   const lines = record.log.map((line) => readLogLine(line, day));
   const edits: (readonly [(string | number)[], PlainValue])[] = [
-    [['log', record.log.length], logLine(wordsOf(entry, record, lines, at), at, now, day)],
+    [['log', record.log.length], logLine(wordsOf(entry, record, lines, at, now), at, now, day, lastWritten(lines))],
   ];
   if (entry.is === 'deviation') edits.push([['deviations', record.deviations.length], entry.text.replace(/\s+/g, ' ').trim()]);
   if (entry.is === 'colour') edits.push([[...samplePath(source, entry.nth), 'colour'], colourOf(entry) ?? {}]);
@@ -79,7 +79,7 @@ function problemOf(entry: PotEntry, record: TrialRecord): EntryProblem | undefin
   }
 }
 
-function wordsOf(entry: PotEntry, record: TrialRecord, lines: readonly LogLine[], at: Moment): string {
+function wordsOf(entry: PotEntry, record: TrialRecord, lines: readonly LogLine[], at: Moment, now: Moment): string {
   switch (entry.is) {
     case 'temperature':
       return `${figure(entry.celsius)} °C`;
@@ -100,7 +100,10 @@ function wordsOf(entry: PotEntry, record: TrialRecord, lines: readonly LogLine[]
     case 'dip':
       return `dip ${(dipsIn(lines.map(({ words }) => words)) ?? 0) + 1}`;
     case 'heat-off': {
-      const since = heldSince(lines);
+      const last = lastWritten(lines);
+      // By a clock that was set back nobody can tell how long.
+      const went = lines.every(({ clockWas }) => clockWas === undefined) && (last === undefined || minutesFrom(last, now) >= 0);
+      const since = went ? heldSince(lines) : undefined;
       const held = since ? minutesFrom(since, at) : 0;
       return held > 0 ? `heat off after ${held} min` : 'heat off';
     }

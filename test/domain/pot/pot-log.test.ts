@@ -1,6 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { heldSince, logLine, minutesFrom, type Moment, readLogLine, timersIn, togetherLogged } from '../../../web/domain/pot/pot-log.ts';
+import {
+  heldSince,
+  lastWritten,
+  logLine,
+  minutesFrom,
+  type Moment,
+  readLogLine,
+  timersIn,
+  togetherLogged,
+} from '../../../web/domain/pot/pot-log.ts';
 
 const DAY = '2026-11-28';
 const at = (clock: string, day = DAY): Moment => ({ day, clock });
@@ -15,6 +24,19 @@ describe('a line of the log', () => {
     expect(logLine('out', at('08:05', '2026-11-29'), at('08:05', '2026-11-29'), DAY)).toBe('2026-11-29 08:05 out');
     expect(logLine('in', at('11:05'), at('13:20'), DAY)).toBe('11:05 in (written down 13:20)');
     expect(logLine('in', at('23:50'), at('07:00', '2026-11-29'), DAY)).toBe('23:50 in (written down 2026-11-29 07:00)');
+  });
+
+  test('a clock that was set back since the entry before: the line says so, and is read again with it', () => {
+    const before = at('11:40');
+    expect(logLine('timer 60 min', at('10:20'), at('10:20'), DAY, before)).toBe('10:20 timer 60 min (clock set back from 11:40)');
+    const late = logLine('out', at('08:00'), at('10:20'), DAY, at('11:40', '2026-11-29'));
+    expect(late).toBe('08:00 out (clock set back from 2026-11-29 11:40) (written down 10:20)');
+    expect(readLogLine(late, DAY)).toEqual({ at: at('08:00'), words: 'out', writtenAt: at('10:20'), clockWas: at('11:40', '2026-11-29') });
+    const lines = ['11:40 in', '10:20 timer 60 min (clock set back from 11:40)'].map((line) => readLogLine(line, DAY));
+    expect(timersIn(lines)).toEqual([{ at: at('10:20'), minutes: 60, what: '' }]);
+    expect(lastWritten(lines)).toEqual(at('10:20'));
+    // In the same minute and later, it went on.
+    expect(logLine('out', before, before, DAY, before)).toBe('11:40 out');
   });
 
   test('what is written is read again, whatever the words', () => {

@@ -15,6 +15,8 @@ export interface LogLine {
   readonly words: string;
   /** When it was written down, where that was later. */
   readonly writtenAt?: Moment;
+  /** Where the clock had been set back: what it had shown for the entry before. */
+  readonly clockWas?: Moment;
 }
 
 /** Written down this many minutes after it happened, an entry says so. Our choice: as long as wet hands take. */
@@ -32,12 +34,14 @@ const minutesOf = ({ day, clock }: Moment): number => Date.parse(`${day}T${clock
  * A line for a trial's log: `11:40 72 °C`; on another day than the trial's with its date; later written down, it says when.
  *
  * @param trialDay the trial's own date.
+ * @param before when the entry before was written: an earlier one than that shows that the clock was set back, and says so.
  */
-export function logLine(words: string, at: Moment, writtenAt: Moment, trialDay: string | undefined): string {
+export function logLine(words: string, at: Moment, writtenAt: Moment, trialDay: string | undefined, before?: Moment): string {
   const told = ({ day, clock }: Moment, beside: string | undefined) => (day === beside ? clock : `${day} ${clock}`);
   const late = minutesFrom(at, writtenAt) >= LATE_MINUTES;
   const said = words.replace(/\s+/g, ' ').trim();
-  return `${told(at, trialDay)} ${said}${late ? ` (written down ${told(writtenAt, at.day)})` : ''}`;
+  const back = before && minutesFrom(before, writtenAt) < 0 ? ` (clock set back from ${told(before, at.day)})` : '';
+  return `${told(at, trialDay)} ${said}${back}${late ? ` (written down ${told(writtenAt, at.day)})` : ''}`;
 }
 
 /** Reads a line of a log; every line is one, also without a time. */
@@ -46,8 +50,22 @@ export function readLogLine(text: string, trialDay: string | undefined): LogLine
   const on = day ?? trialDay;
   if (clock === undefined || on === undefined) return { words: text.trim() };
   const at = { day: on, clock: clock.padStart(5, '0') };
-  const [, words = rest, otherDay, otherClock] = /^([\s\S]*) \(written down (?:(\d{4}-\d{2}-\d{2}) )?(\d{2}:\d{2})\)$/.exec(rest) ?? [];
-  return { at, words, ...(otherClock !== undefined && { writtenAt: { day: otherDay ?? on, clock: otherClock } }) };
+  const [told, writtenAt] = remarkAt('written down', rest, on);
+  const [words, clockWas] = remarkAt('clock set back from', told, on);
+  return { at, words, ...(writtenAt && { writtenAt }), ...(clockWas && { clockWas }) };
+}
+
+/** A remark with a time at the end of a line, and the words before it. */
+function remarkAt(remark: string, text: string, day: string): readonly [words: string, at?: Moment] {
+  const at = text.lastIndexOf(` (${remark} `);
+  const [, otherDay = day, clock] = /^(?:(\d{4}-\d{2}-\d{2}) )?(\d{2}:\d{2})\)$/.exec(text.slice(at + remark.length + 3)) ?? [];
+  return at < 0 || clock === undefined ? [text] : [text.slice(0, at), { day: otherDay, clock }];
+}
+
+/** When a log was last written in; undefined where no line tells a time. */
+export function lastWritten(lines: readonly LogLine[]): Moment | undefined {
+  const last = lines.findLast(({ at }) => at !== undefined);
+  return last?.writtenAt ?? last?.at;
 }
 
 /** Lines of two logs of one pot as one: each line once, in the order of their times; lines without a time stay behind the one before. */

@@ -191,7 +191,7 @@ export class TgNoteVersions extends LitElement {
           ({ version, savedAt, endedAt }) =>
             html`<li>
               <button type="button" aria-pressed=${this.chosen === version ? 'true' : 'false'} @click=${() => this.#choose(version)}>
-                Written ${moment(savedAt)}, stood until ${moment(endedAt)}
+                Written ${moment(savedAt)}, stood until ${moment(endedAt)}${endedAt < savedAt ? ' by a clock that had been set back' : ''}
               </button>
             </li>`,
         )}

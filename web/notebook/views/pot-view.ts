@@ -3,7 +3,7 @@ import type { EvidenceBase } from '../../domain/claim/evidence-base.ts';
 import { swatchFromStated } from '../../domain/colour/swatch-colour.ts';
 import { noteId, type Note, type Sample, type TrialRecord } from '../../domain/note/note.ts';
 import { recipeCautions } from '../../domain/pot/cautions-for.ts';
-import { type LogLine, type PotTimer, readLogLine, timersIn } from '../../domain/pot/pot-log.ts';
+import { type LogLine, type Moment, type PotTimer, readLogLine, timersIn } from '../../domain/pot/pot-log.ts';
 import { type CodeFound, findByCode } from '../../domain/pot/sample-code.ts';
 import { scaleRecipe } from '../../domain/pot/scale-recipe.ts';
 import { readSkeinCode } from '../../domain/pot/skein-code.ts';
@@ -42,7 +42,7 @@ export interface SkeinView {
 export interface LogLineView {
   readonly when: string;
   readonly words: string;
-  /** "written down 13:05"; empty where it was written at once. */
+  /** "written down 13:05", "clock set back from 11:40"; empty where it was written at once by a clock that went on. */
   readonly late: string;
   readonly photo: string;
 }
@@ -182,12 +182,13 @@ function toWeigh(base: EvidenceBase, { actual, samples }: TrialRecord, recipe: s
   });
 }
 
-function logLineView({ at, words, writtenAt }: LogLine, day: string | undefined): LogLineView {
+function logLineView({ at, words, writtenAt, clockWas }: LogLine, day: string | undefined): LogLineView {
   const photo = /^photo (\S+)$/.exec(words)?.[1] ?? '';
+  const told = (moment: Moment) => (moment.day === at?.day ? moment.clock : `${moment.day} ${moment.clock}`);
   return {
     when: at ? (at.day === day ? at.clock : `${at.day} ${at.clock}`) : '',
     words: photo === '' ? words : 'photo',
-    late: at && writtenAt ? `written down ${writtenAt.day === at.day ? '' : `${writtenAt.day} `}${writtenAt.clock}` : '',
+    late: [clockWas && `clock set back from ${told(clockWas)}`, writtenAt && `written down ${told(writtenAt)}`].filter(Boolean).join(', '),
     photo,
   };
 }
