@@ -131,6 +131,21 @@ describe('editDisplay', () => {
     expect(caption?.claims).toMatchObject([{ claim: 'woad#36', says, status: 'imported', when: '1300–1600', source: 'hurry-1930' }]);
   });
 
+  test('a colour has one text in each language: a second one is refused, whether new or changed into it', async () => {
+    const notebook = await demoNotebook();
+    const second = { lang: 'EN', headline: 'Blue', text: 'Blue wool.', claims: [] };
+    const refused = /^This colour has a caption in “EN” already/;
+    const says = (edited: ReturnType<typeof editDisplay>) => (edited?.is === 'note' ? 'written' : edited?.says);
+    expect(says(editDisplay(notebook, BOARD, { is: 'caption', what: 'woad-wool', caption: second }))).toMatch(refused);
+    const german = displayView(notebook, BOARD)
+      ?.colours.find(({ what }) => what === 'madder-alum-wool')
+      ?.captions.find(({ lang }) => lang === 'de');
+    if (!german) throw new Error('no German caption');
+    const edit = { is: 'caption', what: 'madder-alum-wool', nth: german.nth } as const;
+    expect(says(editDisplay(notebook, BOARD, { ...edit, caption: second }))).toMatch(refused);
+    expect(says(editDisplay(notebook, BOARD, { ...edit, caption: { ...second, lang: 'de' } }))).toBe('written');
+  });
+
   test('a stale caption read again stands on its claims as they are now; only what changed is written', async () => {
     const notebook = await demoNotebook();
     const kermes = notebook.base.note('kermes');

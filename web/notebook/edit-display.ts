@@ -145,8 +145,16 @@ function wordSplices(desk: Desk, what: string, change: Readonly<Record<string, s
 const isEmpty = ({ lang, text }: TypedCaption): boolean => text.trim() === '' || lang.trim() === '';
 const EMPTY = 'A caption needs its language and its text.';
 
+/** Whether another caption of the same colour is in this language already: each has one text. */
+const isSpoken = ({ shown }: Desk, what: string, { lang }: TypedCaption, nth?: number): boolean =>
+  shown.record.captions.some((one, at) => at !== nth && one.about.text === what && one.lang.toLowerCase() === lang.trim().toLowerCase());
+
+const spoken = ({ lang }: TypedCaption): string =>
+  `This colour has a caption in “${lang.trim()}” already: edit that one, or give this one another language.`;
+
 function newCaption(desk: Desk, what: string, typed: TypedCaption): readonly NoteSplice[] | string {
   if (isEmpty(typed)) return EMPTY;
+  if (isSpoken(desk, what, typed)) return spoken(typed);
   const headline = typed.headline.trim();
   const claims = bindingsOf(desk.base, typed.claims);
   const value = {
@@ -176,6 +184,7 @@ function captionSplices(desk: Desk, nth: number, typed: TypedCaption): readonly 
   const at = caption && itemNumber(desk.source, ['captions'], caption.range);
   if (!caption || at === undefined) return CAPTION_GONE;
   if (isEmpty(typed)) return EMPTY;
+  if (isSpoken(desk, caption.about.text, typed, nth)) return spoken(typed);
   const path: ValuePath = ['captions', at];
   const words = { lang: typed.lang.trim(), headline: typed.headline.trim(), text: oneLine(typed.text) };
   const was = { lang: caption.lang, headline: caption.headline ?? '', text: caption.text };

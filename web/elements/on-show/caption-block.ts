@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { CaptionView } from '../../notebook/views/caption-view.ts';
+import { counted } from '../../notebook/words/counted.ts';
 import { type CaptionRun, captionRuns } from './caption-runs.ts';
 
 /** A caption's plain words with Latin names in italics. */
@@ -12,7 +13,7 @@ export const captionBlock = (caption: Omit<CaptionView, 'written'>, latin: reado
   <blockquote lang=${caption.lang}>${captionRuns(caption, latin).map(runTemplate)}</blockquote>
   <p class="quiet">
     ${[
-      `${caption.words} words`,
+      counted(caption.words, 'word'),
       caption.grade,
       `version ${caption.version}`,
       caption.lang,

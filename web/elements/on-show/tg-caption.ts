@@ -5,6 +5,7 @@ import type { Engine } from '../../notebook/engine.ts';
 import type { CaptionDeskView } from '../../notebook/views/caption-desk-view.ts';
 import type { CaptionComment, CaptionView } from '../../notebook/views/caption-view.ts';
 import type { BoardColour } from '../../notebook/views/display-view.ts';
+import { counted } from '../../notebook/words/counted.ts';
 import { dayWords } from '../../notebook/words/day-words.ts';
 import { baseStyles } from '../shared/base.styles.ts';
 import { LatestTask } from '../shared/latest-task.ts';
@@ -149,7 +150,7 @@ export class TgCaption extends LitElement {
 
   #weighed(): string {
     const caption = this.desk?.caption;
-    return caption ? [`${caption.words} words`, caption.grade].filter((part) => part !== '').join(' · ') : '';
+    return caption ? [counted(caption.words, 'word'), caption.grade].filter((part) => part !== '').join(' · ') : '';
   }
 
   /** What is to be said of it, but for clauses and bindings, which have their own list. */

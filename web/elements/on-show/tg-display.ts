@@ -203,9 +203,9 @@ export class TgDisplay extends LitElement {
               ></tg-caption>`
             : html`<p class="asked">
                 ${
-                  colour.cloth
+                  colour.cloth && !colour.captions.some(({ lang }) => lang === 'en')
                     ? html`<button type="button" class="plain" @click=${() => this.#draft(colour.what)}>
-                        ${colour.captions.length === 0 ? 'Draft a caption from the claims' : 'Draft another from the claims'}
+                        Draft a caption from the claims
                       </button>`
                     : nothing
                 }

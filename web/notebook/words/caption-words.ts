@@ -1,3 +1,4 @@
+import { counted } from './counted.ts';
 import type { CaptionFault, CaptionFinding } from '../../domain/caption/check-caption.ts';
 import type { FingerprintPart } from '../../domain/caption/fingerprint.ts';
 import type { PhraseQuestion } from '../../domain/caption/questioned-phrases.ts';
@@ -10,7 +11,7 @@ import { knownByWords, statusWords, verdictWords } from './verdict-words.ts';
 type Words = (about: readonly string[]) => string;
 
 const FAULTS = {
-  'too-short': ([words, least]) => `${words ?? ''} words; a caption has ${least ?? ''} at least.`,
+  'too-short': ([words, least]) => `${counted(Number(words), 'word')}; a caption has ${least ?? ''} at least.`,
   'too-long': ([words, most]) => `${words ?? ''} words; a caption has ${most ?? ''} at most.`,
   'headline-long': ([words, most]) => `The headline has ${words ?? ''} words; ${most ?? ''} are enough.`,
   'ideas-many': ([ideas]) => `${ideas ?? ''} statements about the past: a caption has one idea. Take one out.`,
