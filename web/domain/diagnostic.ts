@@ -5,6 +5,7 @@ export type TextRange = readonly [start: number, end: number];
 export type DiagnosticCode =
   // the file
   | 'file-empty'
+  | 'sign-turns-text'
   | 'file-not-utf8'
   | 'file-too-large'
   | 'file-unreadable'
@@ -40,6 +41,7 @@ export type DiagnosticCode =
   | 'date-impossible'
   // references
   | 'id-clash'
+  | 'id-mixes-letters'
   | 'reference-unknown'
   | 'reference-wrong-kind'
   | 'reference-loop'

@@ -87,7 +87,7 @@ const skeinsOf = (text: string): number => {
 
 /** `0.6` or `0.5-0.7`. */
 function uptakeOf(text: string): TypedItem['uptake'] {
-  const [, first, last] = /^(\d*\.?\d+)(?:[-–](\d*\.?\d+))?$/.exec(text.trim()) ?? [];
+  const [, first, last] = /^((?:\d+\.)?\d+|\.\d+)(?:[-–]((?:\d+\.)?\d+|\.\d+))?$/.exec(text.trim()) ?? [];
   const [from, to] = [Number(first), Number(last ?? first)];
   return from >= 0 && to >= from && to <= 1 ? { from, to } : undefined;
 }

@@ -21,6 +21,8 @@ describe('timeRelation', () => {
     ['ends inside', firm(800, 880), 880, 960, 'part', 0],
     ['lies inside', firm(900, 910), 880, 960, 'part', 0],
     ['touches with its last year', firm(800, 880), 880, 880, 'throughout', 0],
+    ['starts in the last asked year', firm(960, 1000), 880, 960, 'part', 0],
+    ['ends its outer years in the first asked one', claim(1300, 1325, 1350, 1375), 1375, 1380, 'perhaps', 0],
     ['meets by its outer bounds before', claim(1325, 1350, 1350, 1375), 1370, 1370, 'perhaps', 0],
     ['meets by its outer bounds after', claim(1325, 1350, 1350, 1375), 1325, 1325, 'perhaps', 0],
     ['misses by one year', claim(1325, 1350, 1350, 1375), 1376, 1376, 'earlier', 1],

@@ -531,6 +531,8 @@ describe('findings', () => {
     ['yaml-broken', aNote('kind: period\nwhen: 12XX\ntitle: @at'), ['error', '@']],
     ['yaml-broken', aNote('kind: period\nwhen: 12XX\ntitle: *gone'), ['error', '*gone']],
     ['yaml-broken', aNote('kind: period\nwhen: 12XX\ntitle: !own x'), ['warning', '!own']],
+    ['sign-turns-text', aNote('kind: period\nwhen: 12XX\ntitle: a\u202Eb'), ['warning', '\u202E']],
+    ['id-mixes-letters', aNote('kind: period\nwhen: 12XX\nid: m\u0430dder'), ['warning', 'm\u0430dder']],
     ['yaml-tab', aNote('kind: period\nwhen: 12XX\nnames:\n\t- a'), ['error', '\t']],
     ['yaml-key-twice', aNote('kind: period\nwhen: 12XX\nwhen: 13XX'), ['error', 'when']],
     ['kind-missing', aNote('title: A'), ['warning', 'title: A']],
@@ -688,6 +690,11 @@ describe('hostile and damaged notes', () => {
     const text = aNote(`kind: period\nwhen: 12XX\nx:\n${Array.from({ length: 20_000 }, (_, index) => `  k${index}: v`).join('\n')}`);
     expect(parseNote('a.md', text).diagnostics.map(({ code }) => code)).toEqual(['key-unknown']);
   }, 10_000);
+
+  test('a heading of thousands of spaces and signs is read, and its closing signs are no part of it', () => {
+    expect(parseNote('a.md', `# a${' '.repeat(3900)}b ##  \n`).value.title).toBe(`a${' '.repeat(3900)}b`);
+    expect(parseNote('a.md', `# a${' #'.repeat(1900)}b\n`).value.title).toBe(`a${' #'.repeat(1900)}b`);
+  });
 
   test('no more than twenty faults of the YAML are told', () => {
     const text = aNote(Array.from({ length: 500 }, (_, index) => `k${index}: @x`).join('\n'));

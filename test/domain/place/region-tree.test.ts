@@ -47,3 +47,10 @@ describe('regionTree relation', () => {
     expect([...tree.inCircle].sort()).toEqual(['a', 'b', 'itself']);
   });
 });
+
+describe('regionTree, its regions', () => {
+  test('are the given ones and the world, and no others', () => {
+    expect(tree.ids).toEqual(expect.arrayContaining([WORLD, 'york', 'lost']));
+    expect([WORLD, 'york', 'nowhere'].map((id) => tree.has(id))).toEqual([true, true, false]);
+  });
+});

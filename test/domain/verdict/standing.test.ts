@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { askDye } from '../../../web/domain/verdict/ask-dye.ts';
-import { aDyestuff, aNotebook, aWorld } from '../../helpers/a-notebook.ts';
+import { aDyestuff, aNote, aNotebook, aWorld } from '../../helpers/a-notebook.ts';
 
 const row = (status: string, when: string, more = '', region = 'england') =>
   `region: ${region}, when: ${JSON.stringify(when)}, status: ${status}, known-by: text, source: "book"${more ? `, ${more}` : ''}`;
@@ -204,5 +204,29 @@ describe('standing sub-spans', () => {
       [1311, 1319, 'nearby'],
       [1320, 1340, 'absent'],
     ]);
+  });
+});
+
+describe('standing, the edges of its rules', () => {
+  test('what is everyday is local first, and every other origin stands behind it once', () => {
+    const everyday = (...rows: string[]) => {
+      const lines = rows.map((one) => `  - {${one}}`).join('\n');
+      const { base } = aNotebook({
+        ...aWorld,
+        'dyestuffs/weld.md': aNote(`kind: dyestuff\ntitle: Weld\neveryday: true\navailability:\n${lines}`),
+      });
+      return askDye(base, { dye: 'weld', region: 'england', span: { from: 1300, to: 1300 }, dyedHere: false }).dye;
+    };
+    expect(everyday(row('imported', '1250–1350'))).toMatchObject({ standing: 'local', origins: ['local', 'imported'] });
+    expect(everyday(row('imported', '1250–1350'), row('grown', '1250–1350')).origins).toEqual(['local', 'imported']);
+  });
+  test('a claim on several fibres speaks of each of them', () => {
+    expect(standing([row('grown', '1250–1350', 'on: [linen, wool]')], { fibre: 'wool' })).toBe('local');
+  });
+  test('not yet counts from the earliest claim that is hard and speaks, and one known start is enough', () => {
+    const known = row('imported', '1400–1450', 'start: known');
+    expect(standing([known, row('imported', '1360–1380', 'sure: likely')])).toBe('not-yet');
+    expect(standing([known, row('imported', '1310–1360', '', 'scotland')])).toBe('not-yet');
+    expect(standing([known, row('imported', '1400–1460')])).toBe('not-yet');
   });
 });

@@ -120,6 +120,13 @@ describe('importFiles', () => {
     expect(await texts(store)).toEqual({ 'a.md': 'first' });
   });
 
+  test('a name with its accents taken apart is the same name', async () => {
+    const { store } = fresh();
+    await importFiles(store, folder([file('fa\u0308rber.md', 'first')]));
+    expect(await texts(store)).toEqual({ 'f\u00e4rber.md': 'first' });
+    expect((await importFiles(store, folder([file('f\u00e4rber.md', 'first')]))).added).toEqual([]);
+  });
+
   test('one unreadable file does not keep the others out', async () => {
     const { store } = fresh();
     const broken: FoundFile = { path: 'b.md', byteCount: 1, read: () => Promise.resolve(failed('unreadable')) };

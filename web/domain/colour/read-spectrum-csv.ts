@@ -40,7 +40,7 @@ function columnsAsSamples(header: Row, body: readonly Row[], report: SpectralRep
   const width = header.cells.length;
   const nms: number[] = [];
   for (const { cells, line } of body) {
-    const nm = readDecimal((cells[0] ?? '').replace(/\s*nm$/i, ''));
+    const nm = readDecimal((cells[0] ?? '').replace(/nm$/i, '').trimEnd());
     if (nm === undefined || cells.length !== width) {
       report(
         nm === undefined ? 'value-not-a-number' : cells.length < width ? 'row-short' : 'row-long',

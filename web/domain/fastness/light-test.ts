@@ -76,9 +76,9 @@ const PER_UNIT: Readonly<Record<string, number>> = { '': 1e-6, k: 1e-3, m: 1 };
  * A light dose in Mlx·h: `0.8 Mlx·h`, `150 klx h`, `800 000 lx·h`. Undefined for anything else: weeks in a window are no dose.
  */
 export function readMegaluxHours(dose: string): number | undefined {
-  const found = /^(\d[\d\s  ]*(?:[.,]\d+)?)\s*([kM]?)(?:lx|lux)\s*[·.*-]?\s*h(?:ours?)?$/i.exec(dose.trim());
+  const found = /^(\d+(?:[.,]\d+)?)([kM]?)(?:lx|lux)[·.*-]?h(?:ours?)?$/i.exec(dose.replace(/\s+/g, ''));
   if (!found) return undefined;
-  const value = Number((found[1] ?? '').replace(/[\s  ]/g, '').replace(',', '.'));
+  const value = Number((found[1] ?? '').replace(',', '.'));
   return Number.isFinite(value) ? value * (PER_UNIT[(found[2] ?? '').toLowerCase()] ?? Number.NaN) : undefined;
 }
 

@@ -5,8 +5,8 @@ import type { DisplayRecord } from './display-record.ts';
 /** A note's id: its file's stem unless the front matter gives one. */
 export type NoteId = string & { readonly __brand: 'NoteId' };
 
-/** Marks a string as a note id. */
-export const noteId = (text: string): NoteId => text as NoteId;
+/** Marks a string as a note id; accents taken apart, as some systems do in the names of files, make no other id. */
+export const noteId = (text: string): NoteId => text.normalize('NFC') as NoteId;
 
 export const NOTE_KINDS = [
   'dyestuff',

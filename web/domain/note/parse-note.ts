@@ -31,6 +31,7 @@ export function parseNote(file: string, text: string): Reading<Note> {
       diagnostics.push(found);
   };
   if (text.replace('\uFEFF', '').trim() === '') report({ code: 'file-empty', severity: 'warning', range: [0, text.length], about: [] });
+  tellTurned(text, report);
   const { yaml, bodyStart } = splitFrontMatter(text, report);
   const body = text.slice(bodyStart, bodyStart + FIRST_PART);
   const stem = stemOf(file);
@@ -63,12 +64,30 @@ export function parseNote(file: string, text: string): Reading<Note> {
     source: text,
     bodyStart,
   };
+  tellMixed(note.id, context.range(entries.get('id')?.value ?? tree.map), report);
   if (sources.length === 0) tellSourceless(record, at, values.invented, report);
   return { value: note, diagnostics: inOrder(diagnostics) };
 }
 
 /** Code units of the body looked through for a heading. */
 const FIRST_PART = 4000;
+
+/**
+ * The first sign that turns the order of letters without being seen.
+ *
+ * @source Unicode 15.0, UAX 9: embeddings, overrides and isolates.
+ */
+function tellTurned(text: string, report: Report): void {
+  const at = text.search(/[\u202A-\u202E\u2066-\u2069]/);
+  const sign = `U+${text.charCodeAt(at).toString(16).toUpperCase()}`;
+  if (at >= 0) report({ code: 'sign-turns-text', severity: 'warning', range: [at, at + 1], about: [sign] });
+}
+
+/** An id of Latin letters with a Cyrillic or Greek one among them looks like another id than it is. */
+function tellMixed(id: string, range: TextRange, report: Report): void {
+  const [other] = /\p{Script=Latin}/u.test(id) ? (/[\p{Script=Cyrillic}\p{Script=Greek}]/u.exec(id) ?? []) : [];
+  if (other !== undefined) report({ code: 'id-mixes-letters', severity: 'warning', range, about: [id, other] });
+}
 
 const plainNote = (file: string, source: string, bodyStart: number, title: string): Note => ({
   id: noteId(stemOf(file)),
@@ -84,7 +103,13 @@ const plainNote = (file: string, source: string, bodyStart: number, title: strin
   bodyStart,
 });
 
-const headingOf = (body: string): string | undefined => /^#[ \t]+(\S[^\r\n]*?)[ \t]*#*[ \t]*$/m.exec(body)?.[1];
+/** The closing signs are taken off in a second step: one pattern for all would go back for every run of spaces. */
+function headingOf(body: string): string | undefined {
+  const words = /^#[ \t]+(\S[^\r\n]*)$/m.exec(body)?.[1]?.trimEnd() ?? '';
+  let end = words.length;
+  while (words[end - 1] === '#') end -= 1;
+  return words.slice(0, end).trimEnd() || undefined;
+}
 
 const inOrder = (found: readonly Diagnostic[]): readonly Diagnostic[] => [...found].sort((a, b) => a.range[0] - b.range[0]);
 

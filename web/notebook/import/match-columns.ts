@@ -6,12 +6,21 @@ export type Columns<C extends string> = Readonly<Partial<Record<C, number>>>;
 /** A heading for comparing: case, accents, separators and a unit in brackets behind it aside. */
 const bare = (heading: string): string =>
   fold(heading)
-    .replace(/\s*[([][^()[\]]*[)\]]\s*$/, '')
+    .trim()
+    .replace(/[([][^()[\]]*[)\]]$/, '')
     .replace(/[_\s-]+/g, ' ')
     .trim();
 
 /** The unit a heading gives in brackets behind it, such as `Fibre (g)`; '' for none. */
-export const unitOfHeading = (heading: string): string => /\S\s*[([]\s*([^()[\]]*?)\s*[)\]]\s*$/.exec(heading)?.[1] ?? '';
+export const unitOfHeading = (heading: string): string =>
+  /[^\s([][([]([^()[\]]*)[)\]]$/
+    .exec(
+      heading
+        .replace(/\s+/g, ' ')
+        .replace(/ ?([([]) ?/g, '$1')
+        .trim(),
+    )?.[1]
+    ?.trim() ?? '';
 
 /**
  * Finds the columns of a table by their headings: under the column's own name first, then under any other name given.

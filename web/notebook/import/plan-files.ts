@@ -28,7 +28,8 @@ export function planFiles({ files, mayBeWrapped }: FoundFiles): FilePlan {
   const planned = new Map<string, FoundFile>();
   let hiddenCount = 0;
   for (const found of sound) {
-    const path = found.path.startsWith(wrapper) ? found.path.slice(wrapper.length) : found.path;
+    // Some systems take accents apart in names: it is the same file.
+    const path = (found.path.startsWith(wrapper) ? found.path.slice(wrapper.length) : found.path).normalize('NFC');
     if (isHidden(path)) hiddenCount += 1;
     else if (found.fault) skipped.push({ path, reason: found.fault });
     else if (planned.has(path)) skipped.push({ path, reason: 'twice' });

@@ -62,6 +62,6 @@ const plainCell = (cell: string): string => cell.trim().replace(/^'(?=[=+\-@\t\r
 /** Several values in one cell: parted by `;`, `+`, or a comma with a space behind it. */
 export const partsOf = (text: string): readonly string[] =>
   text
-    .split(/\s*(?:[;+]|,\s)\s*/)
+    .split(/[;+]|,\s/)
     .map((part) => part.trim())
     .filter((part) => part !== '');

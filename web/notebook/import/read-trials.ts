@@ -100,7 +100,8 @@ class TrialRows {
       ...lines(
         'deviations',
         text('deviations')
-          .split(/\s*;\s*/)
+          .split(';')
+          .map((one) => one.trim())
           .filter((one) => one !== ''),
       ),
       ...(several.length > 1 ? { samples: several } : several[0]),
@@ -198,7 +199,9 @@ class TrialRows {
     const heat = this.#withUnit(row, 'temperature', text('temperature'));
     const time = this.#withUnit(row, 'time', text('time'));
     return [
-      ...text('log').split(/\s*[;\n]\s*/),
+      ...text('log')
+        .split(/[;\n]/)
+        .map((line) => line.trim()),
       heat === '' ? '' : temperaturesIn(heat).length > 0 ? `reached ${heat}` : `temperature: ${heat}`,
       time === '' ? '' : timesIn(time).length > 0 ? `heat off after ${time}` : `time: ${time}`,
     ].filter((line) => line !== '');

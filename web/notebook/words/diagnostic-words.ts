@@ -116,6 +116,10 @@ export const diagnosticWords = {
       says: 'The front matter cannot be read as YAML from here on.',
       instead: 'Look for a missing quote, bracket, colon or space here or on the line before.',
     },
+  'sign-turns-text': ([sign]) => ({
+    says: `A sign that cannot be seen (${sign ?? '?'}) turns the order of the letters here, so that the text reads otherwise than it stands.`,
+    instead: 'Take the sign out, unless a language written from the right needs it.',
+  }),
   'yaml-tab': ([line]) => ({ says: `Line ${line ?? '?'} is indented with a tab.`, instead: 'Indent with spaces.' }),
   'yaml-key-twice': ([key]) => ({
     says: `The key ${quoted(key)} stands here for the second time; the first one counts.`,
@@ -256,6 +260,10 @@ export const diagnosticWords = {
   'dosing-refused': ([material]) => ({
     says: `Amounts of ${quoted(material)} are not given here: it is named as history only.`,
     instead: 'Take the amount out, or choose a stand-in.',
+  }),
+  'id-mixes-letters': ([id, letter]) => ({
+    says: `The id ${quoted(id)} mixes alphabets: ${quoted(letter)} is not the Latin letter that it looks like.`,
+    instead: 'Write it with letters of one alphabet, or it will not be found.',
   }),
   'review-overdue': ([date]) => ({
     says: `This note was to be looked at again by ${quoted(date)}.`,
