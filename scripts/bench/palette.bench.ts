@@ -24,8 +24,8 @@ for (const [name, notes] of benchOptions().sizes) {
   /** The same rules over one list of objects: each material's claims are looked for among all. */
   const plain = (): readonly string[] => {
     const standings: string[] = [];
-    for (const { judgement } of palette) {
-      const asked = { ...question, fibreLine: judgement.route.fibre === undefined ? [] : base.fibreLine(judgement.route.fibre) };
+    for (const { judgement, fibre } of palette) {
+      const asked = { ...question, fibreLine: fibre === undefined ? [] : base.fibreLine(fibre) };
       for (const { material, judgedFor } of judgement.materials) {
         const own = claims.filter((one) => one.material === material.id);
         const context = { regions: base.regions, everyday: base.isEveryday(material.id) };
