@@ -133,6 +133,28 @@ describe('data in', () => {
     await page.getByText(/No note of this notebook/).waitFor();
   });
 
+  test('trials: a heading matched by hand, a row’s fault named, notes made, and the trial among the trials', async () => {
+    const page = await site.open(at);
+    await choose(
+      page,
+      'trials.csv',
+      'Pot;Recipe;Dyed;Dye;Fibre;Weight;Remembered as\n1;madder-alum-wool;2026-03-04;madder;wool;50 g;Quay trial red\n2;madder-alum-wool;2026-03-05;madder;wool;50;Quay trial orange\n',
+    );
+    await page.getByText(/column “Remembered as” was not understood/).waitFor();
+    await page.getByLabel('title', { exact: true }).selectOption('Remembered as');
+    await page.getByText(/column “Remembered as” was not understood/).waitFor({ state: 'detached' });
+    await page.getByText('2 notes would be new.').waitFor();
+    // The fault stands with the row that has it, and with no other.
+    const faulty = page.locator('.rows > li', { hasText: '50 has no unit' });
+    await faulty.first().waitFor();
+    expect(await faulty.count()).toBe(1);
+    expect(await faulty.innerText()).toContain('Quay trial orange');
+    await write(page);
+    await page.goto(`${site.origin}/#/trials?of=madder-alum-wool`);
+    await page.getByText('Quay trial red').first().waitFor();
+    await page.getByText('Quay trial orange').first().waitFor();
+  });
+
   test('a file dropped on the page is read like a chosen one', async () => {
     const page = await site.open(at);
     await page.getByLabel(/Choose a file/).waitFor();
