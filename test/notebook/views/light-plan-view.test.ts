@@ -49,6 +49,32 @@ describe('lightPlanView', () => {
     expect(colour('madder-alum-wool').budget).toContain('6.7 times its year’s light');
   });
 
+  test('the board after this light: each cloth as it hangs, and a range that widens with the years', () => {
+    const lightness = (hex: string) => new Color(hex).to('lab-d65').coords[0] ?? 0;
+    const kermesAfter = (years: number) => {
+      const found = plan({ years }).after.colours.find(({ what }) => what === 'kermes-alum-wool');
+      if (!found?.range) throw new Error('no range');
+      return {
+        now: lightness(found.now.hex),
+        best: lightness(found.range.best.hex),
+        worst: lightness(found.range.worst.hex),
+        says: found.says,
+      };
+    };
+    expect(plan().after.years).toBe(5);
+    const [soon, late] = [kermesAfter(5), kermesAfter(25)];
+    // 100 100 lx·h a year for five years are half a megalux hour.
+    expect(soon.says[0]).toContain('After 0.5 Mlx·h without ultraviolet');
+    // A dye that fades leaves its wool lighter; the least fast end of its classes more so, and more with the years.
+    expect(soon.best).toBeGreaterThanOrEqual(soon.now);
+    expect(soon.worst).toBeGreaterThan(soon.best);
+    expect(late.worst).toBeGreaterThan(soon.worst);
+    // What has no grade that fits gets no colour, and the reason.
+    const weld = plan().after.colours.find(({ what }) => what === 'weld-alum-wool');
+    expect(weld?.range).toBeUndefined();
+    expect(weld?.says.join(' ')).toContain('No light-fastness that fits');
+  });
+
   test('what no grade fits stays unknown, the grades looked at are named', () => {
     const weld = colour('weld-alum-wool');
     expect(weld).toMatchObject({ classText: 'unknown', years: '' });

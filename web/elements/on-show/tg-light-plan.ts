@@ -1,10 +1,13 @@
-import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { Engine } from '../../notebook/engine.ts';
+import type { ColourAfterLight } from '../../notebook/views/board-after-light.ts';
 import type { LightPlanView, LitColour, TypedLight } from '../../notebook/views/light-plan-view.ts';
+import { counted } from '../../notebook/words/counted.ts';
 import { dayWords } from '../../notebook/words/day-words.ts';
 import { baseStyles } from '../shared/base.styles.ts';
 import { LatestTask } from '../shared/latest-task.ts';
+import '../swatch/tg-swatch.ts';
 import { saveFile } from '../take-out/save-file.ts';
 import { DisplayEditEvent } from './on-show-events.ts';
 import { onShowStyles } from './on-show.styles.ts';
@@ -13,10 +16,40 @@ import { onShowStyles } from './on-show.styles.ts';
  * @summary What light does to the colours of a display: years to a first fade, limits, days to take them down, turns of swap sets.
  * @event {DisplayEditEvent} tg-display-edit - The light tried out here, or a new reading of a cloth, is to be kept in a note.
  * @csspart colours - The table of colours.
+ * @csspart after - The cloths as they hang, and as this light may leave them.
  */
 @customElement('tg-light-plan')
 export class TgLightPlan extends LitElement {
-  static override styles = [baseStyles, onShowStyles];
+  static override styles = [
+    baseStyles,
+    onShowStyles,
+    css`
+      h3 {
+        margin: var(--tg-space-5) 0 var(--tg-space-2);
+        font: 700 var(--tg-type-base) / 1.4 var(--tg-font-label);
+      }
+      .after {
+        display: grid;
+        grid-template-columns: repeat(auto-fill, minmax(min(17rem, 100%), 1fr));
+        gap: var(--tg-space-5);
+        margin-block: var(--tg-space-4);
+        padding: 0;
+        list-style: none;
+        --tg-swatch-size: 4rem;
+      }
+      .after li {
+        break-inside: avoid;
+      }
+      .after strong {
+        font: 600 var(--tg-type-base) / 1.3 var(--tg-font-reading);
+      }
+      .three {
+        display: flex;
+        gap: var(--tg-space-3);
+        margin-block-start: var(--tg-space-2);
+      }
+    `,
+  ];
 
   /** Where the notebook is. */
   @property({ attribute: false }) engine?: Engine;
@@ -104,6 +137,7 @@ export class TgLightPlan extends LitElement {
           </tbody>
         </table>
       </div>
+      ${this.#after(view)}
       <ul class="quiet">
         ${view.caveats.map((caveat) => html`<li>${caveat}</li>`)}
       </ul>
@@ -117,6 +151,22 @@ export class TgLightPlan extends LitElement {
         </button>
       </p>
     `;
+  }
+
+  /** The board after so many years of this light: each cloth as it hangs, and the range it may come to. */
+  #after({ after: { years, colours } }: LightPlanView) {
+    return html`<section part="after" aria-labelledby="after">
+      <h3 id="after">What this light leaves of them</h3>
+      <label
+        >After
+        <select @change=${(event: Event) => this.#set({ years: Number(valueOf(event)) })}>
+          ${YEARS.map((one) => html`<option value=${one} ?selected=${one === years}>${counted(one, 'year')}</option>`)}
+        </select></label
+      >
+      <ul class="after">
+        ${colours.map(afterOf)}
+      </ul>
+    </section>`;
   }
 
   /** Where a new reading of the cloth is typed; a cloth without a code could not be found again. */
@@ -177,6 +227,35 @@ export class TgLightPlan extends LitElement {
 }
 
 const valueOf = (event: Event): string => (event.target instanceof HTMLSelectElement ? event.target.value : '');
+
+const YEARS = [1, 2, 5, 10, 25, 50] as const;
+
+const afterOf = ({ title, code, weave, now, range, says }: ColourAfterLight) => {
+  const cloth = (label: string, { hex, wide = '' }: { readonly hex: string; readonly wide?: string }, predicted: boolean, under: string) =>
+    html`<tg-swatch .hex=${hex} .wide=${wide} .fibre=${weave} .seed=${title} .predicted=${predicted} .label=${label}
+      ><span class="quiet">${under}</span></tg-swatch
+    >`;
+  return html`<li>
+    <strong>${title}</strong>${code === '' ? nothing : html` <span class="quiet">${code}</span>`}
+    <div class="three">
+      ${cloth(`${title} as it hangs`, now, false, 'as it hangs')}
+      ${
+        range
+          ? html`${cloth(`${title} at best`, range.best, true, range.best.grade)}
+            ${cloth(`${title} at worst`, range.worst, true, range.worst.grade)}`
+          : nothing
+      }
+    </div>
+    ${
+      range
+        ? html`<details>
+            <summary>how much is left</summary>
+            ${says.map((line) => html`<p class="quiet">${line}</p>`)}
+          </details>`
+        : says.map((line) => html`<p class="quiet">${line}</p>`)
+    }
+  </li>`;
+};
 
 const rowOf = (colour: LitColour, check: unknown) =>
   html`<tr>

@@ -50,6 +50,9 @@ export const styles = css`
     border: 1px solid var(--tg-hairline);
     forced-color-adjust: none;
   }
+  .paper {
+    display: none;
+  }
   .quiet {
     color: var(--tg-ink-quiet);
     font: var(--tg-type-small) / 1.5 var(--tg-font-label);
@@ -292,6 +295,10 @@ export const styles = css`
     }
     .amount {
       font-size: 11pt;
+    }
+    .paper {
+      display: block;
+      font: 7pt / 1.25 var(--tg-font-label);
     }
     .links {
       display: inline-block;

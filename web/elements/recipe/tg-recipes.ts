@@ -15,6 +15,9 @@ import { styles } from './tg-recipes.styles.ts';
 /** What is weighed when nobody says: one skein. Our choice. */
 const ONE_SKEIN_GRAMS = 100;
 
+/** So many skeins have room on the page of paper; the style sheet leaves the others out. */
+const ON_PAPER = 9;
+
 /**
  * @summary The recipes of the notebook, and one of them worked out for a mass of fibre, with what it gave.
  * @csspart ingredients - What is weighed.
@@ -175,6 +178,7 @@ export class TgRecipes extends LitElement {
                     </li>`,
                 )}
               </ul>
+              ${view.skeins.length > ON_PAPER ? html`<p class="paper">And ${view.skeins.length - ON_PAPER} more in the notebook.</p>` : nothing}
             </section>`
       }
       <section part="period">

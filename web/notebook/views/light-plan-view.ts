@@ -21,6 +21,7 @@ import type { Notebook } from '../notebook.ts';
 import { type Shown, type ShownColour, shownColours } from '../shown-colours.ts';
 import { dayWords } from '../words/day-words.ts';
 import { inSentence, sourceText, titleOf } from '../words/claim-line.ts';
+import { boardAfterLight, type ColourAfterLight } from './board-after-light.ts';
 import {
   blueWoolText,
   caveatWords,
@@ -39,6 +40,8 @@ export interface TypedLight {
   readonly uv?: LightPlan['uv'];
   readonly window?: 'none' | 'north' | 'sunny';
   readonly from?: string;
+  /** Of this light, after which the board is shown. */
+  readonly years?: number;
 }
 
 /** What light does to one colour of a display. */
@@ -87,12 +90,17 @@ export interface LightPlanView {
   readonly limits: string;
   /** The day on which the first colour should leave the board. */
   readonly first?: IsoDay;
+  /** The board after so many years of this light. */
+  readonly after: { readonly years: number; readonly colours: readonly ColourAfterLight[] };
   /** Reminders as an iCalendar file. */
   readonly calendar: string;
 }
 
 /** What a board is taken to have where nothing is written: museum light on the usual year. Our choice, and said so on the page. */
 const USUAL: LightPlan = { lux: 50, hoursPerDay: 8, daysPerYear: 300, uv: 'removed' };
+
+/** After so many years a board is shown unless others are asked for. Our choice: about as long as one hangs before it is made anew. */
+const USUAL_YEARS = 5;
 
 /**
  * The light plan of a display; undefined when there is none of that id.
@@ -130,6 +138,7 @@ export function lightPlanView(notebook: Notebook, id: string, typed: TypedLight,
     caveats: [...new Set(caveats)].map((caveat) => caveatWords[caveat]),
     limits: LIMITS_SOURCE,
     ...(dated[0] === undefined ? {} : { first: dated[0] }),
+    after: { years: typed.years ?? USUAL_YEARS, colours: boardAfterLight(notebook, shown, plan, typed.years ?? USUAL_YEARS) },
     calendar: icalendar(remindersOf(shown, colours, from), now, `Light plan: ${shown.title}`),
   };
 }
