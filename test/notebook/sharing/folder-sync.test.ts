@@ -6,6 +6,7 @@ import { chosenText, conflictsOf } from '../../../web/domain/merge/note-merge.ts
 import { failed } from '../../../web/domain/result.ts';
 import { Keeper } from '../../../web/notebook/keeper.ts';
 import { LocalEngine } from '../../../web/notebook/local-engine.ts';
+import { withEntry } from '../../../web/notebook/pot-entry.ts';
 import { remarksFile } from '../../../web/notebook/remarks.ts';
 import { FolderSync } from '../../../web/notebook/sharing/folder-sync.ts';
 import type { Meeting } from '../../../web/notebook/sharing/meeting.ts';
@@ -255,6 +256,31 @@ describe('FolderSync', () => {
     expect(await pair.here('a.md')).toBe('written meanwhile');
     isAllowed = true;
     expect((await pair.sync.round()).writtenOut).toEqual(['a.md']);
+  });
+
+  test('the log of a pot leaves the phone through the folder, and another notebook linked with it has every line', async () => {
+    const pot = '---\nkind: trial\ntitle: Pot 26-001\nrecipe: weld-wool\ndate: 2026-06-01\nlog: []\n---\n';
+    const phone = await linked({});
+    const desk = new Linked(phone.root);
+    await phone.keeper.openKept();
+    await phone.editHere('trials/26-001.md', pot);
+    await phone.sync.round();
+    await desk.sync.round();
+    for (const [clock, entry] of [
+      ['10:00', { is: 'in' }],
+      ['10:20', { is: 'temperature', celsius: 80 }],
+      ['11:00', { is: 'deviation', text: 'The gas went out.' }],
+    ] as const) {
+      const at = { day: '2026-06-01', clock };
+      const written = withEntry('trials/26-001.md', (await phone.here('trials/26-001.md')) ?? '', entry, at, at);
+      if (written.is !== 'text') throw new Error(written.problem);
+      await phone.editHere('trials/26-001.md', written.text);
+    }
+    expect((await phone.sync.round()).writtenOut).toEqual(['trials/26-001.md']);
+    expect((await desk.sync.round()).takenIn).toEqual(['trials/26-001.md']);
+    const text = await desk.here('trials/26-001.md');
+    expect(text).toBe(await phone.here('trials/26-001.md'));
+    expect(text).toMatch(/10:00 in[^]*10:20 80 °C[^]*11:00 [^]*The gas went out\./);
   });
 
   test('the next start knows which side changed', async () => {
