@@ -171,6 +171,9 @@ const own = css`
       grid-template-columns: 2rem minmax(0, 1fr);
     }
   }
+  .paper {
+    display: none;
+  }
   @media print {
     :host {
       font-size: 9.5pt;
@@ -182,11 +185,16 @@ const own = css`
     .screen {
       display: none;
     }
+    .paper {
+      display: block;
+      margin: 1mm 0 0;
+    }
     section {
       margin-block: 4mm;
     }
     .baths > li,
     .times > li,
+    .months > li,
     h2 {
       break-inside: avoid;
     }

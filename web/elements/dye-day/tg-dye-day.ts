@@ -4,6 +4,7 @@ import { styleMap } from 'lit/directives/style-map.js';
 import { MOST_SKEINS, type TypedDyeDay, type TypedItem, withoutItem } from '../../notebook/dye-day-address.ts';
 import type { Engine } from '../../notebook/engine.ts';
 import type { BathView, DayItemView, DyeDayView, GatherView, NamedChoice } from '../../notebook/views/dye-day-view.ts';
+import { counted } from '../../notebook/words/counted.ts';
 import { NEVER_SCALES, TIMELINE_SAYS } from '../../notebook/words/dye-day-words.ts';
 import { SCALE_CAUTION } from '../../notebook/words/pot-words.ts';
 import { baseStyles } from '../shared/base.styles.ts';
@@ -101,7 +102,8 @@ export class TgDyeDay extends LitElement {
         ${at + 1}. ${shown.isKnown ? html`<a href=${`#/recipes/${encodeURIComponent(shown.recipe)}`}>${shown.title}</a>` : item.recipe}
       </h3>
       ${shown.order === '' ? nothing : html`<p class="quiet">Baths, as the recipe says: ${shown.order}.</p>`}
-      <div class="item">
+      <p class="paper">${onPaper(shown, item, view.fibres)}</p>
+      <div class="item screen">
         <div class="field">
           <label for=${id('on')}>Fibre</label>
           <select id=${id('on')} @change=${(event: Event) => this.#set(at, { fibre: textOf(event) })}>
@@ -166,7 +168,7 @@ export class TgDyeDay extends LitElement {
       ${
         shown.percents.length === 0
           ? nothing
-          : html`<div class="open">
+          : html`<div class="open screen">
               ${shown.percents.map(
                 ({ what, title, asWritten, chosen }) =>
                   html`<div class="field">
@@ -369,6 +371,18 @@ const without = (item: { readonly [Key in keyof TypedItem]?: TypedItem[Key] | un
   Object.fromEntries(Object.entries(item).filter(([, value]) => value !== undefined && value !== '')) as unknown as TypedItem;
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** What is asked for one dyeing, in words: fields are no use on paper. */
+const onPaper = ({ percents }: DayItemView, { fibreGrams, fibre, skeins, exhaustOf }: TypedItem, fibres: readonly NamedChoice[]): string =>
+  [
+    Number.isFinite(fibreGrams) ? `${fibreGrams} g, air-dry` : '',
+    fibres.find(({ id }) => id === fibre)?.title ?? '',
+    counted(skeins, 'skein'),
+    exhaustOf === undefined ? '' : `in the rest of the bath of ${exhaustOf + 1}`,
+    ...percents.map(({ title, asWritten, chosen }) => `${title} ${chosen === undefined ? asWritten : `${chosen} %`} of fibre`),
+  ]
+    .filter((part) => part !== '')
+    .join(' · ');
 
 declare global {
   interface HTMLElementTagNameMap {

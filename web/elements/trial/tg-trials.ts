@@ -3,6 +3,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { addressOf } from '../../notebook/address.ts';
 import type { Engine } from '../../notebook/engine.ts';
 import type { TrialsView } from '../../notebook/views/trials-view.ts';
+import { dayWords } from '../../notebook/words/day-words.ts';
 import { baseStyles } from '../shared/base.styles.ts';
 import { LatestTask } from '../shared/latest-task.ts';
 import './tg-trial-comparison.ts';
@@ -75,7 +76,7 @@ export class TgTrials extends LitElement {
       <span class="dab" style=${hex === undefined ? '' : `--_dab:${hex}`} aria-hidden="true"></span>
       <span
         ><a href=${addressOf({ view: 'trials', id, settings: {} })}>${title}</a><br /><span class="quiet"
-          >${[codes.join(', '), date, by].filter((part) => part !== '').join(' · ')}</span
+          >${[codes.join(', '), dayWords(date), by].filter((part) => part !== '').join(' · ')}</span
         ></span
       >
     </li>`;

@@ -9,6 +9,7 @@ import { dyedRecipes, type DyedSample } from '../../domain/verdict/cloths.ts';
 import type { Notebook } from '../notebook.ts';
 import { deltaText } from '../words/because.ts';
 import { inSentence, titleOf } from '../words/claim-line.ts';
+import { dayWords } from '../words/day-words.ts';
 import { cautionText } from '../words/pot-caution-words.ts';
 import { repeatabilityText } from '../words/trial-words.ts';
 import { weaveOf } from './cloth-view.ts';
@@ -123,7 +124,7 @@ function factsOf(base: EvidenceBase, id: NoteId, record: TrialRecord): TrialView
   const facts = trialFacts(base, id);
   const water = [record.water?.hardness, record.water?.pH === undefined ? undefined : `pH ${record.water.pH}`, record.water?.note];
   const rows: readonly (readonly [label: string, text: string | undefined])[] = [
-    ['Dyed on', record.date?.text],
+    ['Dyed on', record.date && dayWords(record.date.text)],
     ['By', record.by],
     ['Vessel', record.vessel],
     ['Water', water.filter((part) => part !== undefined).join(', ')],
