@@ -120,11 +120,14 @@ describe('importFiles', () => {
     expect(await texts(store)).toEqual({ 'a.md': 'first' });
   });
 
-  test('a name with its accents taken apart is the same name', async () => {
+  test('a name whose accents are taken apart is the same name, and stays as it came first', async () => {
+    const [apart, whole] = ['fa\u0308rber.md', 'f\u00e4rber.md'];
     const { store } = fresh();
-    await importFiles(store, folder([file('fa\u0308rber.md', 'first')]));
-    expect(await texts(store)).toEqual({ 'f\u00e4rber.md': 'first' });
-    expect((await importFiles(store, folder([file('f\u00e4rber.md', 'first')]))).added).toEqual([]);
+    await importFiles(store, folder([file(apart, 'first')]));
+    expect(await texts(store)).toEqual({ [apart]: 'first' });
+    expect((await importFiles(store, folder([file(whole, 'first')]))).unchanged).toEqual([apart]);
+    expect((await importFiles(store, folder([file(whole, 'second')]))).replaced).toEqual([apart]);
+    expect(await texts(store)).toEqual({ [apart]: 'second' });
   });
 
   test('one unreadable file does not keep the others out', async () => {

@@ -79,11 +79,11 @@ class Import {
   }
 
   async run(): Promise<ImportReport> {
-    const batches = inBatches(this.#plan.files);
     const stamps = await this.#store.stamps();
-    if (!stamps.ok) return this.#report(batches.flat(), stamps.error);
-    if (batches.length === 0) return this.#report([]);
+    if (!stamps.ok) return this.#report(this.#plan.files, stamps.error);
     const stored = new Map(stamps.value.map((stamp) => [stamp.path, stamp]));
+    const batches = inBatches(asStored(this.#plan.files, stored));
+    if (batches.length === 0) return this.#report([]);
     const paths = batches.map((batch) => batch.map(({ path }) => path));
     const planned = await this.#store.planImport({ from: this.#from, batches: paths });
     if (!planned.ok) return this.#report(batches.flat(), planned.error);
@@ -178,6 +178,21 @@ class Import {
       missing: missing.map(({ path }) => path),
     };
   }
+}
+
+/**
+ * Some systems take accents apart in the names of files. One that the notebook has under the other spelling is that file; one that
+ * is new keeps its name as it came.
+ */
+function asStored(files: readonly PlannedFile[], stored: ReadonlyMap<string, unknown>): readonly PlannedFile[] {
+  const spelt = new Map([...stored.keys()].map((path) => [path.normalize('NFC'), path]));
+  const taken = new Set(files.map(({ path }) => path));
+  return files.map((file) => {
+    const other = stored.has(file.path) ? undefined : spelt.get(file.path.normalize('NFC'));
+    if (other === undefined || taken.has(other)) return file;
+    taken.add(other);
+    return { ...file, path: other };
+  });
 }
 
 const basedOn = (stamp: FileStamp | undefined) => (stamp ? { basedOn: stamp.version } : {});

@@ -28,8 +28,7 @@ export function planFiles({ files, mayBeWrapped }: FoundFiles): FilePlan {
   const planned = new Map<string, FoundFile>();
   let hiddenCount = 0;
   for (const found of sound) {
-    // Some systems take accents apart in names: it is the same file.
-    const path = (found.path.startsWith(wrapper) ? found.path.slice(wrapper.length) : found.path).normalize('NFC');
+    const path = found.path.startsWith(wrapper) ? found.path.slice(wrapper.length) : found.path;
     if (isHidden(path)) hiddenCount += 1;
     else if (found.fault) skipped.push({ path, reason: found.fault });
     else if (planned.has(path)) skipped.push({ path, reason: 'twice' });
