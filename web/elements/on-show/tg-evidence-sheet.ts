@@ -68,7 +68,7 @@ export class TgEvidenceSheet extends LitElement {
     if (view === undefined) return html`<p role="status">Gathering the evidence.</p>`;
     if (view === 'none') return html`<p role="alert">There is no such colour on this board, or it cannot be judged.</p>`;
     return html`
-      <p class="quiet screen">
+      <p class="asked quiet screen">
         <a href=${`#/on-show/${encodeURIComponent(this.displayId)}`}>The board</a>
         <label
           >Sources
