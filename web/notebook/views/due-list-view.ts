@@ -5,7 +5,7 @@ import type { Notebook } from '../notebook.ts';
 import { displayNotes, type Shown, shownColours } from '../shown-colours.ts';
 import { dayWords } from '../words/day-words.ts';
 import { captionsOf } from './caption-view.ts';
-import { lightPlanView } from './light-plan-view.ts';
+import { plannedLight } from './light-plan-view.ts';
 
 /** What has to be done. */
 export type DueKind = 'reprint' | 'swap' | 'rotate' | 'measure' | 'comment' | 'review';
@@ -63,7 +63,7 @@ function dueOf(
   const stale = captions.filter(({ caption }) => caption.stale.length > 0);
   const open = captions.flatMap(({ caption }) => caption.notices.filter(({ code }) => code === 'comment-open'));
   const hung = isoDay(record.light?.from?.text ?? '');
-  const plan = hung && lightPlanView(notebook, id, {}, now);
+  const plan = hung && plannedLight(notebook, shown, {}, now);
   return [
     ...stale.map(({ caption }): DueItem => ({
       kind: 'reprint',

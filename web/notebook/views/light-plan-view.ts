@@ -110,6 +110,13 @@ const USUAL_YEARS = 5;
 export function lightPlanView(notebook: Notebook, id: string, typed: TypedLight, now: string): LightPlanView | undefined {
   const shown = shownColours(notebook, id);
   if (!shown) return undefined;
+  const planned = plannedLight(notebook, shown, typed, now);
+  const years = typed.years ?? USUAL_YEARS;
+  return { ...planned, after: { years, colours: boardAfterLight(notebook, shown, planned.plan, years) } };
+}
+
+/** The plan alone, for whoever only needs its days. */
+export function plannedLight(notebook: Notebook, shown: Shown, typed: TypedLight, now: string): Omit<LightPlanView, 'after'> {
   const setting = shown.record.light;
   const window = typed.window ?? setting?.window ?? 'none';
   const plan = planOf(setting, typed, window);
@@ -138,7 +145,6 @@ export function lightPlanView(notebook: Notebook, id: string, typed: TypedLight,
     caveats: [...new Set(caveats)].map((caveat) => caveatWords[caveat]),
     limits: LIMITS_SOURCE,
     ...(dated[0] === undefined ? {} : { first: dated[0] }),
-    after: { years: typed.years ?? USUAL_YEARS, colours: boardAfterLight(notebook, shown, plan, typed.years ?? USUAL_YEARS) },
     calendar: icalendar(remindersOf(shown, colours, from), now, `Light plan: ${shown.title}`),
   };
 }
