@@ -87,6 +87,37 @@ describe('Keeper, showing a notebook', () => {
   });
 });
 
+describe('Keeper and versions', () => {
+  const known = async (tab: Tab) => Object.fromEntries(await tab.engine.noteStamps());
+  const kept = async (tab: Tab) => {
+    const stamps = await tab.store.stamps();
+    return Object.fromEntries(stamps.ok ? stamps.value.map(({ path, version }) => [path, version]) : []);
+  };
+
+  test('every note at hand is known by the version it is kept under, whoever wrote it', async () => {
+    const disk = new MemoryDisk();
+    const tab = new Tab(disk);
+    await tab.keeper.beginEmpty();
+    await tab.keeper.write(DEMO);
+    const other = new Tab(disk);
+    await other.keeper.openKept();
+    expect(await known(other)).toEqual(await kept(tab));
+    await other.keeper.write([{ ...note('a.md', 'Amber shore'), basedOn: (await kept(tab))['a.md'] ?? 0 }]);
+    await settle();
+    for (const one of [tab, other]) expect(await known(one)).toEqual(await kept(tab));
+    const found = { ...note('c.md', 'Chalk shore'), read: () => Promise.resolve(ok(note('c.md', 'Chalk shore').bytes)) };
+    await tab.keeper.importFiles({ from: 'a folder', files: [{ ...found, byteCount: found.bytes.length }], mayBeWrapped: false });
+    expect(Object.keys(await known(tab))).toEqual(['a.md', 'b.md', 'c.md']);
+    expect(await known(tab)).toEqual(await kept(tab));
+  });
+
+  test('what is only shown has none', async () => {
+    const tab = new Tab(new MemoryDisk());
+    await tab.keeper.show(DEMO);
+    expect(await known(tab)).toEqual({ 'a.md': undefined, 'b.md': undefined });
+  });
+});
+
 describe('Keeper, with two tabs', () => {
   const two = async () => {
     const disk = new MemoryDisk();

@@ -8,7 +8,7 @@ import '../elements/finding/find-request-event.ts';
 const AT_ONCE = 200;
 
 /** The part of the engine that finding needs. */
-export type FindingEngine = Pick<Engine, 'documents' | 'notePaths' | 'found'>;
+export type FindingEngine = Pick<Engine, 'documents' | 'noteStamps' | 'found'>;
 
 /**
  * Finds notes: the full text in its worker, names and filters in the engine. The worker starts, and takes the notes in, when
@@ -70,7 +70,7 @@ export class SearchingFinder implements Finder {
 
   async #fill(): Promise<void> {
     this.#client ??= new SearchClient(this.#start());
-    const paths = await this.#engine.notePaths();
+    const paths = (await this.#engine.noteStamps()).map(([path]) => path);
     for (let done = 0; done < paths.length; done += AT_ONCE) {
       this.#tell?.({ done, of: paths.length });
       await this.#client.put(await this.#engine.documents(paths.slice(done, done + AT_ONCE)));

@@ -40,7 +40,7 @@ import type { NamedNoteView } from './views/naming-view.ts';
 import type { NoteView } from './views/note-view.ts';
 import type { DrawerBy, DrawerCard, DrawerNote } from './views/drawer-view.ts';
 import type { NoteDocument } from '../domain/note/note-document.ts';
-import type { TextHit, TypedFinding } from './ports-finding.ts';
+import type { NoteStamp, TextHit, TypedFinding } from './ports-finding.ts';
 import type { FoundView } from './views/found-view.ts';
 import type { ProblemView } from './views/problem-view.ts';
 import type { WritingChoices } from './views/writing-choices.ts';
@@ -140,8 +140,8 @@ export interface Engine {
   writingChoices(): Promise<WritingChoices>;
   /** Every note as the full-text index takes it; of files that are gone nothing. All of them when no paths are given. */
   documents(paths?: readonly string[]): Promise<readonly NoteDocument[]>;
-  /** Paths of every note. */
-  notePaths(): Promise<readonly string[]>;
+  /** Every note's file and its version, in order of path. */
+  noteStamps(): Promise<readonly NoteStamp[]>;
   /** The notes that answer a sentence, out of what the full text found. */
   found(typed: TypedFinding, hits: readonly TextHit[]): Promise<FoundView>;
   /** The guide cards of the drawer, sorted by kind, dyestuff, place or date. */
@@ -230,7 +230,7 @@ export const ENGINE_METHODS = Object.keys({
   checkText: true,
   writingChoices: true,
   documents: true,
-  notePaths: true,
+  noteStamps: true,
   found: true,
   drawer: true,
   drawerNotes: true,

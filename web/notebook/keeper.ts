@@ -1,9 +1,20 @@
-import type { Change, EarlierVersion, NotebookStore, PutResult, StoredFile, StoreEvent, StoreFailure, Version } from '../domain/ports.ts';
+import type {
+  Change,
+  EarlierVersion,
+  FileStamp,
+  NotebookStore,
+  PutResult,
+  StoredFile,
+  StoreEvent,
+  StoreFailure,
+  Version,
+} from '../domain/ports.ts';
 import { ok, type Result } from '../domain/result.ts';
 import type { Engine } from './engine.ts';
 import type { FoundFiles } from './import/found-files.ts';
 import type { ImportOptions, ImportReport } from './import/import-files.ts';
 import type { NotebookFile } from './notebook.ts';
+import { stamped } from './stamped.ts';
 import { isPhotoPath } from './photo-path.ts';
 
 /** What happened to the notebook, for whoever shows it. */
@@ -68,7 +79,7 @@ export class Keeper {
     await this.#engine.mention(stamps.value.map(({ path }) => path).filter(isPhotoPath));
     for await (const batch of this.store.loadAll(({ path }) => !isPhotoPath(path))) {
       if (!batch.ok) return batch;
-      await this.#engine.put(batch.value.map(({ path, bytes }) => ({ path, bytes })));
+      await this.#engine.put(batch.value.map(({ path, bytes, version }) => ({ path, bytes, version })));
     }
     return ok(true);
   }
@@ -122,7 +133,7 @@ export class Keeper {
     const kept = await this.keepShown();
     if (!kept.ok) return kept;
     const result = await this.store.put(await this.#basedOnShown(changes));
-    if (result.ok) await this.#takeIn(changes);
+    if (result.ok) await this.#takeIn(changes, result.value);
     return result;
   }
 
@@ -192,10 +203,11 @@ export class Keeper {
     });
   }
 
-  async #takeIn(changes: readonly Change[]): Promise<void> {
+  async #takeIn(changes: readonly Change[], stamps: readonly FileStamp[]): Promise<void> {
+    const written = changes.flatMap((change) => ('bytes' in change ? [{ path: change.path, bytes: change.bytes }] : []));
     const removed = changes.filter((change) => 'removed' in change).map(({ path }) => path);
     await this.#engine.remove(removed);
-    await this.#putAway(changes.flatMap((change) => ('bytes' in change ? [{ path: change.path, bytes: change.bytes }] : [])));
+    await this.#putAway(stamped(written, stamps));
     this.#say({ type: 'changed', paths: changes.map(({ path }) => path), by: 'this-tab' });
   }
 
@@ -212,7 +224,7 @@ export class Keeper {
 
   async #load(paths: readonly string[]): Promise<void> {
     const found = await this.store.read(paths);
-    if (found.ok) await this.#putAway(found.value.map(({ path, bytes }) => ({ path, bytes })));
+    if (found.ok) await this.#putAway(found.value.map(({ path, bytes, version }) => ({ path, bytes, version })));
   }
 
   async #hear(event: StoreEvent): Promise<void> {

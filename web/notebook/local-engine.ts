@@ -43,7 +43,7 @@ import type { ProblemView } from './views/problem-view.ts';
 import type { WritingChoices } from './views/writing-choices.ts';
 import type { DrawerBy, DrawerCard, DrawerNote } from './views/drawer-view.ts';
 import { type NoteDocument, noteDocument } from '../domain/note/note-document.ts';
-import type { TextHit, TypedFinding } from './ports-finding.ts';
+import type { NoteStamp, TextHit, TypedFinding } from './ports-finding.ts';
 import type { FoundView } from './views/found-view.ts';
 import type { NoteView } from './views/note-view.ts';
 import type { DataFile, DataForm } from './export/data-out.ts';
@@ -253,11 +253,12 @@ export class LocalEngine implements Engine {
   documents(paths?: readonly string[]): Promise<readonly NoteDocument[]> {
     const { base } = this.#notebook;
     const notes = paths ? paths.flatMap((path) => base.noteIn(path) ?? []) : [...base.notes()];
-    return Promise.resolve(notes.map(noteDocument));
+    return Promise.resolve(notes.map((note) => noteDocument(note, this.#notebook.versionOf(note.file))));
   }
 
-  notePaths(): Promise<readonly string[]> {
-    return Promise.resolve([...this.#notebook.base.notes()].map(({ file }) => file));
+  noteStamps(): Promise<readonly NoteStamp[]> {
+    const stamps = [...this.#notebook.base.notes()].map(({ file }): NoteStamp => [file, this.#notebook.versionOf(file)]);
+    return Promise.resolve(stamps.sort(([a], [b]) => (a < b ? -1 : 1)));
   }
 
   found(typed: TypedFinding, hits: readonly TextHit[]): Promise<FoundView> {

@@ -6,6 +6,7 @@ import { decodeNote } from '../domain/note/decode-note.ts';
 import type { Note, SpectrumRef } from '../domain/note/note.ts';
 import { resolveLink } from '../domain/note/resolve-link.ts';
 import { parseNote } from '../domain/note/parse-note.ts';
+import type { Version } from '../domain/ports.ts';
 import type { Spectrum } from '../domain/colour/spectrum.ts';
 import { SampleColours } from '../domain/verdict/sample-colours.ts';
 import { type BibliographyEntry, fullBibliography, readBibliography } from './bibliography.ts';
@@ -18,6 +19,8 @@ export interface NotebookFile {
   /** Path inside the folder, `/` between parts. */
   readonly path: string;
   readonly bytes: Uint8Array;
+  /** Under which version the store keeps just these bytes; absent where it keeps none, or nobody knows. */
+  readonly version?: Version;
 }
 
 /** A finding with the file it is about and that file's text, so that a line can be named. */
@@ -40,6 +43,7 @@ export class Notebook {
   readonly colours = new SampleColours((ref, noteFile) => this.#findSpectrum(ref, noteFile));
   readonly #read = new Map<string, readonly Diagnostic[]>();
   readonly #readOnly = new Set<string>();
+  readonly #versions = new Map<string, Version>();
   readonly #others = new Map<string, Uint8Array>();
   readonly #elsewhere = new Set<string>();
   readonly #spectra = new SpectralShelf();
@@ -53,7 +57,7 @@ export class Notebook {
   }
 
   /** Reads one file in: a note is parsed and its own claims derived, nothing else is touched. */
-  put({ path, bytes }: NotebookFile): Note | undefined {
+  put({ path, bytes, version }: NotebookFile): Note | undefined {
     if (!isNotePath(path)) {
       this.#others.set(path, bytes);
       this.#elsewhere.delete(path);
@@ -67,6 +71,8 @@ export class Notebook {
     this.#read.set(path, [...decoded.diagnostics, ...diagnostics]);
     if (decoded.value.readOnly) this.#readOnly.add(path);
     else this.#readOnly.delete(path);
+    if (version === undefined) this.#versions.delete(path);
+    else this.#versions.set(path, version);
     this.base.put(value);
     return value;
   }
@@ -86,7 +92,13 @@ export class Notebook {
     this.#spectra.forget(path);
     this.#read.delete(path);
     this.#readOnly.delete(path);
+    this.#versions.delete(path);
     this.base.remove(path);
+  }
+
+  /** Under which version a note is kept as it is at hand; undefined where nobody knows. */
+  versionOf(path: string): Version | undefined {
+    return this.#versions.get(path);
   }
 
   /** Whether a note may not be written back until it is converted. */

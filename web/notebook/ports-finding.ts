@@ -1,4 +1,8 @@
+import type { Version } from '../domain/ports.ts';
 import type { FoundView } from './views/found-view.ts';
+
+/** A note's file, and under which version the store keeps it just as it is at hand; undefined where nobody knows. */
+export type NoteStamp = readonly [file: string, version: Version | undefined];
 
 /** What is wanted, as it was typed and chosen: ids, titles or names, and dates as people write them. */
 export interface TypedFinding {

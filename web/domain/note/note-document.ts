@@ -1,3 +1,4 @@
+import type { Version } from '../ports.ts';
 import type { Note, NoteKind } from './note.ts';
 
 /** A note as the full-text index takes it: plain strings that can cross to a worker. */
@@ -14,10 +15,16 @@ export interface NoteDocument {
   readonly body: string;
   /** The words of the front matter, without its keys. */
   readonly words: string;
+  /** Under which version the file is kept as it was read; absent where nobody knows. */
+  readonly version?: Version;
 }
 
-/** A note's words, field by field. */
-export function noteDocument(note: Note): NoteDocument {
+/**
+ * A note's words, field by field.
+ *
+ * @param version under which its file is kept so.
+ */
+export function noteDocument(note: Note, version?: Version): NoteDocument {
   const { source, bodyStart, record } = note;
   const latin = 'latin' in record ? record.latin : [];
   return {
@@ -30,6 +37,7 @@ export function noteDocument(note: Note): NoteDocument {
     sources: note.sources.map(({ key, locator }) => (locator === undefined ? key : `${key}, ${locator}`)).join(' · '),
     body: source.slice(bodyStart).replace(/\]\([^)\s]*/g, '] '),
     words: source.slice(0, bodyStart).replace(KEYS, '$1 '),
+    ...(version !== undefined && { version }),
   };
 }
 

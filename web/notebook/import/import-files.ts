@@ -1,6 +1,7 @@
 import type { FileStamp, NotebookStore, PutFile, PutResult, StoreFailure } from '../../domain/ports.ts';
 import { ok, type Result } from '../../domain/result.ts';
 import type { FileFinding, NotebookFile } from '../notebook.ts';
+import { stamped } from '../stamped.ts';
 import type { FoundFiles, Skipped } from './found-files.ts';
 import { type FilePlan, type PlannedFile, planFiles } from './plan-files.ts';
 
@@ -125,7 +126,12 @@ class Import {
       const earlier = before.get(path);
       (earlier === undefined ? this.#added : earlier.version === version ? this.#unchanged : this.#replaced).push(path);
     }
-    await this.#options.readIn?.(puts.map(({ path, bytes }) => ({ path, bytes })));
+    await this.#options.readIn?.(
+      stamped(
+        puts.map(({ path, bytes }) => ({ path, bytes })),
+        result.value,
+      ),
+    );
     return undefined;
   }
 
