@@ -138,6 +138,24 @@ describe('FrozenIndex', () => {
     expect(frozen.rank([wanted('weld')]).map(({ note }) => note)).toEqual([0]);
   });
 
+  test('counts what was removed no more, and what stands beside it', () => {
+    const documents = documentsOf(madeNotes(30));
+    const { frozen } = both(documents);
+    for (const { file } of documents.slice(10, 15)) frozen.remove(file);
+    const left = both(documents.filter((_, nth) => nth < 10 || nth > 14));
+    const scores = (pair: Pick<Both, 'frozen'>, term: string) => pair.frozen.rank([wanted(term)]).map(({ score }) => score.toFixed(9));
+    for (const term of ['ma', 'the', 'wool']) expect(scores({ frozen }, term), term).toEqual(scores(left, term));
+    // As many again, none of which holds the word: it is rarer.
+    const before = left.frozen.rank([wanted('wool')])[0]?.score ?? 0;
+    left.frozen.countBeside({ noteCount: 25, lengthSums: [], heldBy: () => undefined });
+    expect(left.frozen.rank([wanted('wool')])[0]?.score).toBeGreaterThan(before);
+  });
+
+  test('keeps the version a note was taken in under', () => {
+    const { frozen } = both([{ ...plain('a.md', 'weld'), version: 7 }, plain('b.md', 'weld')]);
+    expect([frozen.version(0), frozen.version(1)]).toEqual([7, 0]);
+  });
+
   test('is empty where there is nothing, and knows terms in any script and of any length', () => {
     const empty = both([]);
     expect(ours(empty, ['weld'], true)).toEqual([]);

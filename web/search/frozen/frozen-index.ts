@@ -1,4 +1,5 @@
 import type { NoteKind } from '../../domain/note/note.ts';
+import { AT_LEAST, often, rarity } from '../bm25.ts';
 import { BM25, BOOST, SEARCH_FIELDS, type SearchField } from '../search-options.ts';
 import { BODY_FIELD, FIELD_COUNT, kindNumber, kindOfNumber } from './index-fields.ts';
 import { type IndexParts, partsOf } from './index-layout.ts';
@@ -16,6 +17,15 @@ export interface FrozenNote {
   readonly title: string;
 }
 
+/** Notes that lie outside an index and are ranked together with its own: what is counted over both. */
+export interface NotesBeside {
+  readonly noteCount: number;
+  /** How long their fields are together. */
+  readonly lengthSums: ArrayLike<number>;
+  /** In how many of them a term stands, field by field; undefined where in none. */
+  heldBy(term: string): ArrayLike<number> | undefined;
+}
+
 /** A note that answers, by its number. */
 export interface Ranked {
   readonly note: number;
@@ -26,6 +36,7 @@ export interface Ranked {
 export type MatchedFields = Readonly<Record<string, readonly SearchField[]>>;
 
 const BOOSTS = SEARCH_FIELDS.map((field) => BOOST[field]);
+const NAMES = new TextDecoder();
 
 /**
  * Full text of notes that do not change, read from the bytes it is stored as. Nothing is taken apart beforehand: a query reads the
@@ -35,8 +46,6 @@ export class FrozenIndex {
   readonly #parts: IndexParts;
   readonly #dictionary: TermDictionary;
   readonly #postings: PostingsReader;
-  /** How much the length of a note's body weighs against a word's standing there often. */
-  readonly #bodyWeights: Float64Array;
   readonly #scores: Float64Array;
   /** The last spelling that a note was found by, counted through the query from 1. */
   readonly #lastSpelling: Uint16Array;
@@ -47,6 +56,11 @@ export class FrozenIndex {
   /** What the term at hand counts in each field. */
   readonly #factors = new Float64Array(FIELD_COUNT);
   readonly #ends: EndsTable;
+  /** How long the fields of the notes it answers with are together. */
+  readonly #lengthSums: Float64Array;
+  /** In how many notes the term at hand stands, field by field, here and beside. */
+  readonly #held = new Float64Array(FIELD_COUNT);
+  #beside: NotesBeside | undefined;
   #touchedCount = 0;
   #removedCount = 0;
 
@@ -55,13 +69,14 @@ export class FrozenIndex {
     this.#parts = parts;
     this.#dictionary = new TermDictionary(parts.termCount, parts.blockBytes, parts.blockBits, parts.terms);
     this.#postings = new PostingsReader(parts.postings, noteCount);
-    this.#bodyWeights = Float64Array.from({ length: noteCount }, (_, note) => this.#lengthWeight(BODY_FIELD, note));
     this.#ends = { starts: parts.endStarts, gaps: parts.endGaps };
     this.#scores = new Float64Array(noteCount);
     this.#lastSpelling = new Uint16Array(noteCount);
     this.#spellings = new Uint16Array(noteCount);
     this.#touched = new Uint32Array(noteCount + 1);
     this.#removed = new Uint8Array(noteCount);
+    // Lengths are whole numbers, and so are their sums.
+    this.#lengthSums = parts.averages.map((average) => Math.round(average * noteCount));
   }
 
   /** @returns undefined where the bytes are no index of this version, or not whole: it must be made anew. */
@@ -75,18 +90,63 @@ export class FrozenIndex {
     return this.#parts.noteCount - this.#removedCount;
   }
 
-  /** Leaves a file's note out of every answer from now on; false where it holds none. */
+  /** How many notes it was made of. */
+  get noteCount(): number {
+    return this.#parts.noteCount;
+  }
+
+  /** How many notes rarity is counted over: its own and those beside. */
+  get rankedCount(): number {
+    return this.size + (this.#beside?.noteCount ?? 0);
+  }
+
+  /** Counts other notes in from now on, as they are whenever a query comes. */
+  countBeside(notes: NotesBeside): void {
+    this.#beside = notes;
+  }
+
+  /** Leaves a file's note out of every answer and count from now on; false where it holds none. */
   remove(file: string): boolean {
     const note = this.#noteOf(file);
-    if (note === undefined || this.#removed[note] === 1) return false;
+    return note !== undefined && this.removeNote(note);
+  }
+
+  /** The same, by its number. */
+  removeNote(note: number): boolean {
+    if (this.#removed[note] === 1) return false;
     this.#removed[note] = 1;
     this.#removedCount += 1;
+    for (let field = 0; field < FIELD_COUNT; field += 1)
+      this.#lengthSums[field] = (this.#lengthSums[field] ?? 0) - (this.#parts.lengths[note * FIELD_COUNT + field] ?? 0);
     return true;
+  }
+
+  /** The version a note was taken in under; 0 where nobody knows. */
+  version(note: number): number {
+    return this.#parts.versions[note] ?? 0;
+  }
+
+  /** How long a field is on the average, here and beside. */
+  averageLength(field: number): number {
+    return ((this.#lengthSums[field] ?? 0) + (this.#beside?.lengthSums[field] ?? 0)) / this.rankedCount;
+  }
+
+  /** In how many notes a term stands, field by field, here and beside; to be read before the next query. */
+  heldBy(term: string): ArrayLike<number> {
+    if (this.#dictionary.goToTerm(term)) {
+      this.#postings.read(this.#dictionary.start, this.#dictionary.count);
+      if (this.#dictionary.inBodiesAlone) this.#held.fill(0);
+      this.#countHeld();
+      return this.#held;
+    }
+    this.#held.fill(0);
+    this.#held.set(this.#beside?.heldBy(term) ?? []);
+    return this.#held;
   }
 
   note(nth: number): FrozenNote {
     const { names, nameStarts, kinds } = this.#parts;
-    const [file = '', id = '', title = ''] = new TextDecoder().decode(names.subarray(nameStarts[nth], nameStarts[nth + 1])).split('\0');
+    const [file = '', id = '', title = ''] = NAMES.decode(names.subarray(nameStarts[nth], nameStarts[nth + 1])).split('\0');
     return { file, id: id === '' ? stemOf(file) : id, kind: kindOfNumber(kinds[nth]), title };
   }
 
@@ -134,8 +194,9 @@ export class FrozenIndex {
     const lastSpelling = this.#lastSpelling;
     const spellings = this.#spellings;
     const touched = this.#touched;
-    const bodyWeights = this.#bodyWeights;
+    const { lengths } = this.#parts;
     const inBody = this.#weigh(weight);
+    const perWord = (BM25.k * BM25.b) / this.averageLength(BODY_FIELD);
     let touchedCount = this.#touchedCount;
     for (let at = 0; at < holderCount; at += 1) {
       const note = notes[at] ?? 0;
@@ -148,7 +209,9 @@ export class FrozenIndex {
       lastSpelling[note] = spelling;
       const count = counts[at] ?? 0;
       const counted =
-        count < BY_FIELD ? inBody * (BM25.d + (count * (BM25.k + 1)) / (count + (bodyWeights[note] ?? 0))) : this.#counted(count, note);
+        count < BY_FIELD
+          ? inBody * (BM25.d + (count * (BM25.k + 1)) / (count + AT_LEAST + perWord * (lengths[note * FIELD_COUNT + BODY_FIELD] ?? 0)))
+          : this.#counted(count, note);
       scores[note] = (scores[note] ?? 0) + counted;
     }
     this.#touchedCount = touchedCount;
@@ -161,31 +224,42 @@ export class FrozenIndex {
     let sum = 0;
     for (let field = 0; field < FIELD_COUNT; field += 1) {
       const times = byField.at(count - BY_FIELD + field);
-      if (times > 0) sum += (factors[field] ?? 0) * this.#often(times, field, note);
+      if (times > 0)
+        sum += (factors[field] ?? 0) * often(times, this.#parts.lengths[note * FIELD_COUNT + field] ?? 0, this.averageLength(field));
     }
     return sum;
   }
 
-  /** How much a term's standing in a note so often counts, against the length of the field. */
-  #often(times: number, field: number, note: number): number {
-    return BM25.d + (times * (BM25.k + 1)) / (times + this.#lengthWeight(field, note));
-  }
-
-  #lengthWeight(field: number, note: number): number {
-    const length = this.#parts.lengths[note * FIELD_COUNT + field] ?? 0;
-    return BM25.k * (1 - BM25.b + (BM25.b * length) / (this.#parts.averages[field] ?? 1));
-  }
-
   /** What the dictionary's term counts in each field: its weight, the field's, and its rarity there. @returns that in the body. */
   #weigh(weight: number): number {
-    const { count, fieldCounts, inBodiesAlone } = this.#dictionary;
-    const { noteCount } = this.#parts;
     const factors = this.#factors;
-    for (let field = inBodiesAlone ? BODY_FIELD : 0; field < FIELD_COUNT; field += 1) {
-      const held = inBodiesAlone ? count : (fieldCounts[field] ?? 0);
-      factors[field] = weight * (BOOSTS[field] ?? 1) * Math.log(1 + (noteCount - held + 0.5) / (held + 0.5));
-    }
+    const noteCount = this.rankedCount;
+    this.#countHeld();
+    for (let field = this.#dictionary.inBodiesAlone ? BODY_FIELD : 0; field < FIELD_COUNT; field += 1)
+      factors[field] = weight * (BOOSTS[field] ?? 1) * rarity(this.#held[field] ?? 0, noteCount);
     return factors[BODY_FIELD] ?? 0;
+  }
+
+  /** Counts in how many notes the dictionary's term stands, whose notes have just been read; in the body alone where it stands in none else. */
+  #countHeld(): void {
+    const { count, fieldCounts, inBodiesAlone } = this.#dictionary;
+    const held = this.#held;
+    if (inBodiesAlone) held[BODY_FIELD] = count;
+    else held.set(fieldCounts);
+    if (this.#removedCount > 0) this.#uncountRemoved();
+    if (!this.#beside || this.#beside.noteCount === 0) return;
+    const beside = this.#beside.heldBy(this.#dictionary.term);
+    if (beside) for (let field = 0; field < FIELD_COUNT; field += 1) held[field] = (held[field] ?? 0) + (beside[field] ?? 0);
+  }
+
+  #uncountRemoved(): void {
+    const { notes, counts, byField } = this.#postings;
+    const held = this.#held;
+    for (let at = 0; at < this.#dictionary.count; at += 1) {
+      if (this.#removed[notes[at] ?? 0] !== 1) continue;
+      const mask = fieldsOf(counts[at] ?? 1, byField);
+      for (let field = 0; field < FIELD_COUNT; field += 1) if (mask & (1 << field)) held[field] = (held[field] ?? 0) - 1;
+    }
   }
 
   /** The best of the notes found by every word. */

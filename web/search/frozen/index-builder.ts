@@ -34,6 +34,7 @@ export class IndexBuilder {
   readonly #lengths = new GrowingList();
   readonly #kinds = new GrowingBytes();
   readonly #nameStarts = new GrowingList();
+  readonly #versions = new GrowingList();
   readonly #names = new GrowingBytes();
   readonly #encoder = new TextEncoder();
 
@@ -56,6 +57,7 @@ export class IndexBuilder {
     this.#hereCounts.clear();
     this.#kinds.push(kindNumber(document.kind));
     this.#nameStarts.push(this.#names.length);
+    this.#versions.push(document.version ?? 0);
     const id = document.id === stemOf(document.file) ? '' : document.id;
     this.#names.pushAll(this.#encoder.encode(`${document.file}\0${id}\0${document.title}`));
   }
@@ -90,6 +92,7 @@ export class IndexBuilder {
       endStarts: ends.starts,
       endGaps: ends.gaps,
       nameStarts: Uint32Array.from([...this.#nameStarts.view(), this.#names.length]),
+      versions: this.#versions.view(),
       postings: postings.finish(),
       lengths: Uint16Array.from(this.#lengths.view()),
       kinds: this.#kinds.view(),

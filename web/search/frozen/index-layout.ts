@@ -3,7 +3,7 @@ import { SEARCH_VERSION } from '../search-options.ts';
 /** “TGFX”, read as a number of this machine: one that counts bytes the other way round finds no index. */
 const MAGIC = 0x5846_4754;
 /** Grows when the bytes change; what the words mean is in `SEARCH_VERSION`. */
-const LAYOUT_VERSION = 1;
+export const LAYOUT_VERSION = 2;
 
 /** Parts of a frozen index in the order they lie, those of larger numbers first. */
 const PART_NAMES = [
@@ -12,6 +12,7 @@ const PART_NAMES = [
   'blockBits',
   'endStarts',
   'nameStarts',
+  'versions',
   'postings',
   'lengths',
   'kinds',
@@ -30,6 +31,7 @@ export interface IndexParts {
   readonly blockBits: Uint32Array;
   readonly endStarts: Uint32Array;
   readonly nameStarts: Uint32Array;
+  readonly versions: Uint32Array;
   readonly postings: Uint32Array;
   readonly lengths: Uint16Array;
   readonly kinds: Uint8Array;
@@ -90,6 +92,7 @@ export function partsOf(buffer: ArrayBuffer): IndexParts | undefined {
     blockBits: new Uint32Array(...place('blockBits')),
     endStarts: new Uint32Array(...place('endStarts')),
     nameStarts: new Uint32Array(...place('nameStarts')),
+    versions: new Uint32Array(...place('versions')),
     postings: new Uint32Array(...place('postings')),
     lengths: new Uint16Array(...place('lengths')),
     kinds: new Uint8Array(...place('kinds')),

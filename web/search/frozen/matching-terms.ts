@@ -21,6 +21,12 @@ export interface WantedWord {
  */
 export type VisitTerm = (weight: number, spelling: number) => void;
 
+/** How much a term counts that a word is the beginning of. */
+export const beginningWeight = (length: number, beyond: number): number => (WEIGHTS.prefix * length) / (length + 0.3 * beyond);
+
+/** How much a term counts that is one letter off. */
+export const nearWeight = (length: number): number => (WEIGHTS.fuzzy * length) / (length + 1);
+
 /**
  * Stands at the terms that answer a word one by one, spelling by spelling, at none twice for one of them. Weights fall with the
  * letters a term has beyond the word, as minisearch's do.
@@ -32,13 +38,13 @@ export function eachMatchingTerm(dictionary: TermDictionary, ends: EndsTable, wo
     dictionary.eachBeginningWith(term, () => {
       const length = dictionary.termLength;
       const beyond = length - term.length;
-      if (beyond > 0) visit((WEIGHTS.prefix * length) / (length + 0.3 * beyond), 0);
+      if (beyond > 0) visit(beginningWeight(length, beyond), 0);
     });
   if (word.near) {
     for (const [nth, near] of nearTerms(dictionary, ends, term)) {
       if (word.beginning && near.startsWith(term)) continue;
       dictionary.goTo(nth);
-      visit((WEIGHTS.fuzzy * near.length) / (near.length + 1), 0);
+      visit(nearWeight(near.length), 0);
     }
   }
   for (const [nth, swap] of word.swaps.entries()) if (dictionary.goToTerm(swap)) visit(1, nth + 1);
