@@ -8,21 +8,18 @@ export interface Excerpt {
 /** Characters shown on either side (our choice: a line in a terminal, two on a phone). */
 const WIDTH = 60;
 
-/** The words around a range, cut at word ends, an ellipsis where something was cut; Markdown's marks left out. */
+/** An empty line, or the mark of the next item of a list, ends what belongs together. */
+const BETWEEN = /\r?\n(?:[ \t>]*\r?\n|[ \t>]*(?:[-+*]|\d{1,9}[.)])[ \t]+)/;
+
+/** The words around a range, cut at word ends, an ellipsis where something was cut; the marks of Markdown and YAML left out. */
 export function excerptOf(text: string, start: number, end: number): Excerpt {
   const from = Math.max(0, start - WIDTH * 2);
-  // A paragraph, a heading or a row ends what belongs together.
-  const left = plain(
-    text
-      .slice(from, start)
-      .split(/\n[ \t>]*\r?\n/)
-      .at(-1) ?? '',
-  );
-  const right = plain(text.slice(end, end + WIDTH * 2).split(/\r?\n[ \t>]*\r?\n/)[0] ?? '');
+  const left = plain(`\n${text.slice(from, start).split(BETWEEN).at(-1) ?? ''}`).trimStart();
+  const right = plain(text.slice(end, end + WIDTH * 2).split(BETWEEN)[0] ?? '');
   const cutLeft = left.length > WIDTH;
   const cutRight = right.length > WIDTH;
   return {
-    before: (cutLeft ? `…${left.slice(-WIDTH).replace(/^\S*\s/, '')}` : left).trimStart(),
+    before: cutLeft ? `…${left.slice(-WIDTH).replace(/^\S*\s/, '')}` : left,
     found: text.slice(start, end).replace(/\s+/g, ' '),
     after: (cutRight ? `${right.slice(0, WIDTH).replace(/\s\S*$/, '')}…` : right).trimEnd(),
   };
@@ -31,6 +28,6 @@ export function excerptOf(text: string, start: number, end: number): Excerpt {
 const plain = (text: string): string =>
   text
     .replace(/\]\([^)\s]*\)?/g, '')
-    .replace(/(^|\n)[ \t]*(?:---|#{1,6}|>|[-+*]|\d+[.)])(?=\s)/g, '$1')
-    .replace(/[*_`[\]]/g, '')
+    .replace(/\n[ \t]*(?:---|#{1,6}|>|[-+*]|\d+[.)])(?=\s)/g, '\n')
+    .replace(/[*_`[\]{}]/g, '')
     .replace(/\s+/g, ' ');
