@@ -2,7 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
 /** The rules' own tests alone, in Node: those that judge the whole demonstration would be run again for every mutant. */
-const tests = ['verdict/{standing,judge-route,weigh-claims,ask}', 'place/*', 'date/time-relation'];
+const tests = ['verdict/{standing,judge-route,route,rules-for,sub-spans,witness,weigh-claims,ask}', 'place/*', 'date/time-relation'];
 
 export default defineConfig({
   root: fileURLToPath(new URL('../..', import.meta.url)),

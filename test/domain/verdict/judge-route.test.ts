@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { judgeRoute, type RouteQuestion } from '../../../web/domain/verdict/judge-route.ts';
+import { type JudgedMaterial, judgeRoute, type RouteQuestion } from '../../../web/domain/verdict/judge-route.ts';
 import { routeOf, UNNAMED, undyedRoute } from '../../../web/domain/verdict/route.ts';
 import { noteId } from '../../../web/domain/note/note.ts';
 import { aDyestuff, aNote, aNotebook, aWorld } from '../../helpers/a-notebook.ts';
@@ -236,5 +236,117 @@ describe('judgeRoute rules', () => {
       { wearer: 'peasant' },
     );
     expect(judged.rules[0]?.concerns).toEqual(['scarlet']);
+  });
+});
+
+describe('judgeRoute, the edges of its rules', () => {
+  const judge = (files: Record<string, string>, recipe: string, question: Partial<RouteQuestion> = {}) => {
+    const { base: evidence } = aNotebook({ ...base, ...files });
+    const span = { from: 1300, to: 1300 };
+    return judgeRoute(evidence, routeOf(evidence, noteId(recipe), question.fibre), {
+      region: 'england',
+      span,
+      dyedHere: false,
+      ...question,
+    } as RouteQuestion);
+  };
+  const dyed = (...ingredients: string[]) => aNote(`kind: recipe\ningredients: [${ingredients.join(', ')}]`);
+
+  test('a route of nothing is unrecorded, and rests on nothing', () => {
+    expect(judge({ 'recipes/none.md': aNote('kind: recipe') }, 'none')).toMatchObject({
+      standing: 'unrecorded',
+      verdict: 'unsupported',
+      weakest: [],
+      classes: [],
+      witnesses: [],
+    });
+  });
+  test('where no fibre is asked a claim on one fibre speaks too', () => {
+    const files = { 'dyestuffs/madder.md': aDyestuff('Madder', claim('grown', { more: 'on: linen' })), 'recipes/red.md': RED };
+    expect(judge(files, 'red').standing).toBe('imported');
+    expect(judge(files, 'red', { fibre: 'wool' }).standing).toBe('unrecorded');
+  });
+  test('the dyeing happened here unless a dye came on cloth: what helps it has to be had here', () => {
+    const alumElsewhere = { 'mordants/alum.md': mordant('Alum', claim('made', { region: 'scotland' })) };
+    const judged = aRed([claim('grown')], alumElsewhere);
+    expect([judged.dyeingPlaceUnknown, judged.standing, judged.weakest]).toEqual([false, 'unrecorded', ['alum']]);
+  });
+  test('a mordant that came only on cloth does not move the dyeing', () => {
+    const judged = aRed([claim('grown')], { 'mordants/alum.md': mordant('Alum', claim('cloth-only')) });
+    expect([judged.dyeingPlaceUnknown, judged.standing]).toEqual([false, 'cloth-only']);
+    expect(judged.materials.every(({ judgedFor }) => judgedFor === 'england')).toBe(true);
+  });
+  test('what is judged for the world is judged as worn, cloth counts there', () => {
+    const judged = aRed([claim('cloth-only')], { 'mordants/alum.md': mordant('Alum', claim('cloth-only', { region: 'scotland' })) });
+    expect([judged.verdict, judged.standing]).toEqual(['attested-as-cloth', 'cloth-only']);
+  });
+  test('a brief judgement is the same without its sub-spans', () => {
+    const { base: evidence } = aNotebook({ ...base, 'dyestuffs/madder.md': aDyestuff('Madder', claim('grown', { when: '1310–1350' })) });
+    const route = routeOf(evidence, noteId('red'), 'wool');
+    const question: RouteQuestion = { region: 'england', span: { from: 1300, to: 1320 }, fibre: 'wool', dyedHere: false };
+    const [whole, brief] = [judgeRoute(evidence, route, question), judgeRoute(evidence, route, question, { brief: true })];
+    expect(whole.materials.find(({ material }) => material.id === 'madder')?.subSpans).toHaveLength(2);
+    expect(brief).toEqual({ ...whole, materials: whole.materials.map((one) => ({ ...one, subSpans: [] })) });
+  });
+  test.each([false, true])('materials remembered from other routes change no judgement (dyed here: %s)', (dyedHere) => {
+    const { base: evidence } = aNotebook({
+      ...base,
+      'dyestuffs/madder.md': aDyestuff('Madder', claim('cloth-only'), claim('grown', { more: 'on: linen' })),
+      'recipes/red.md': dyed('{what: madder, role: dye}', '{what: alum, role: mordant}'),
+      'recipes/like.md': dyed('{what: lac, role: dye, stands-for: madder}', '{what: alum, role: assistant}'),
+    });
+    const known = new Map<string, JudgedMaterial>();
+    for (const fibre of ['wool', 'linen', undefined])
+      for (const recipe of ['red', 'like']) {
+        const route = routeOf(evidence, noteId(recipe), fibre);
+        const question = {
+          region: 'england',
+          span: { from: 1300, to: 1300 },
+          dyedHere,
+          ...(fibre === undefined ? {} : { fibre }),
+        } as RouteQuestion;
+        expect(judgeRoute(evidence, route, question, { known })).toEqual(judgeRoute(evidence, route, question));
+      }
+  });
+});
+
+describe('judgeRoute, the evidence behind the weakest material', () => {
+  const two = (madder: string[], weld: string[]) => {
+    const judged = aRed(madder, {
+      'dyestuffs/weld.md': aDyestuff('Weld', ...weld),
+      'mordants/alum.md': aNote('kind: mordant\ntitle: Alum\neveryday: true'),
+      'recipes/red.md': aNote(
+        'kind: recipe\nfibre: wool\ningredients: [{what: madder, role: dye}, {what: weld, role: dye}, {what: alum, role: mordant}]',
+      ),
+    });
+    return [judged.standing, judged.classesOf, judged.classes];
+  };
+  const text = claim('grown', { source: 'a' });
+  const analysis = claim('grown', { source: 'b', by: 'analysis' });
+  test('of materials that stand alike, the one with the fewest classes; what is everyday is passed over', () => {
+    expect(two([text, analysis], [text])).toEqual(['local', 'weld', ['documentary']]);
+    expect(two([text], [text, analysis])).toEqual(['local', 'madder', ['documentary']]);
+  });
+  test('where they have as many, the first by id', () => {
+    expect(two([text], [analysis])).toEqual(['local', 'madder', ['documentary']]);
+  });
+  test('the first by id whichever the recipe names first', () => {
+    const judged = aRed([text], {
+      'dyestuffs/weld.md': aDyestuff('Weld', analysis),
+      'recipes/red.md': aNote('kind: recipe\nfibre: wool\ningredients: [{what: weld, role: dye}, {what: madder, role: dye}]'),
+    });
+    expect([judged.classesOf, judged.classes]).toEqual(['madder', ['documentary']]);
+  });
+  test('where all is everyday nothing is counted', () => {
+    const judged = aRed([], { 'recipes/red.md': aNote('kind: recipe\nfibre: wool\ningredients: [{what: water, role: assistant}]') });
+    expect([judged.standing, judged.classesOf, judged.classes]).toEqual(['local', undefined, []]);
+  });
+  test('a colour-word reaches the dye by its name too', () => {
+    const judged = aRed([claim('grown')], {
+      'dyestuffs/madder.md': aDyestuff('Common madder', claim('grown')),
+      'words/scarlet.md': aNote('kind: colour-word\nmeans: [{dyes: [Common madder]}]'),
+      'rules/r.md': aNote('kind: rule\nregion: england\nwhen: 1300\nconcerns: scarlet\nforbids: peasant'),
+    });
+    expect(judged.rules.map(({ concerns }) => concerns)).toEqual([['scarlet']]);
   });
 });

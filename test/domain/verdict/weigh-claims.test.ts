@@ -13,10 +13,10 @@ const recipe = (id: string, ...dyes: readonly string[]): Record<string, string> 
 });
 
 /** The claims of a recipe weighed for England in 1350, each as its source note and number. */
-function weighed(files: Readonly<Record<string, string>>, id = 'red', region = 'england', when = 1350) {
+function weighed(files: Readonly<Record<string, string>>, id = 'red', region = 'england', when = 1350, to = when) {
   const { base } = aNotebook({ ...aWorld, ...files });
   const route = routeOf(base, id as Note['id'], 'wool');
-  const judgement = judgeRoute(base, route, { region, span: { from: when, to: when }, fibre: 'wool', dyedHere: false });
+  const judgement = judgeRoute(base, route, { region, span: { from: when, to }, fibre: 'wool', dyedHere: false });
   const { speaksFor, speaksAgainst, nearest, others } = weighClaims(judgement);
   const keys = (claims: typeof speaksFor) => claims.map(({ placed }) => claimKey(placed.claim));
   return { speaksFor: keys(speaksFor), speaksAgainst: keys(speaksAgainst), nearest: keys(nearest), others };
@@ -82,5 +82,55 @@ describe('weighClaims', () => {
     };
     const { speaksFor, speaksAgainst, nearest, others } = weighed(files);
     expect(speaksFor.length + speaksAgainst.length + nearest.length + others).toBe(2);
+  });
+
+  test('of materials that stand alike a dye is told of before what helps it', () => {
+    const files = {
+      'recipes/red.md': aNote('kind: recipe\nfibre: wool\ningredients: [{what: alum, role: mordant}, {what: madder, role: dye}]'),
+      'mordants/alum.md': aNote(`kind: mordant\navailability:\n  - {${row('england', '1300–1400', 'imported')}}`),
+      'dyestuffs/madder.md': aDyestuff('Madder', row('england', '1300–1400', 'imported')),
+    };
+    expect(weighed(files).speaksFor).toEqual(['madder#0', 'alum#0']);
+  });
+
+  test('beside what carries the standing: hard before soft, both before what lies only near; in part and perhaps are in time too', () => {
+    const files = {
+      ...recipe('red', 'madder'),
+      'dyestuffs/madder.md': aDyestuff(
+        'Madder',
+        row('ireland', '1300–1400', 'grown'),
+        row('england', '1300–1400', 'imported', 'known-by: inference'),
+        row('england', 'c. 1400', 'imported'),
+        row('england', '1370–1400', 'imported'),
+        row('england', '1300–1400', 'grown'),
+      ),
+    };
+    expect(weighed(files, 'red', 'england', 1350, 1390)).toEqual({
+      speaksFor: ['madder#4', 'madder#3', 'madder#2', 'madder#1', 'madder#0'],
+      speaksAgainst: [],
+      nearest: [],
+      others: 0,
+    });
+  });
+
+  test('what carries “nearby” speaks for it though its years are others, and is not told again as the nearest', () => {
+    const files = { ...recipe('red', 'madder'), 'dyestuffs/madder.md': aDyestuff('Madder', row('england', '1380–1400', 'imported')) };
+    expect(weighed(files)).toEqual({ speaksFor: ['madder#0'], speaksAgainst: [], nearest: [], others: 0 });
+  });
+
+  test('one nearest record alone is told alone', () => {
+    const files = { ...recipe('red', 'madder'), 'dyestuffs/madder.md': aDyestuff('Madder', row('england', '1000–1100', 'imported')) };
+    expect(weighed(files).nearest).toEqual(['madder#0']);
+  });
+
+  test('of two materials that stand alike each is told of once before either twice, however hard the second one’s claims are', () => {
+    const soft = row('england', '1300–1400', 'grown', 'known-by: inference');
+    const doubtfulTime = row('england', 'c. 1360', 'grown');
+    const files = {
+      ...recipe('green', 'weld', 'woad'),
+      'dyestuffs/weld.md': aDyestuff('Weld', soft, soft),
+      'dyestuffs/woad.md': aDyestuff('Woad', doubtfulTime, doubtfulTime),
+    };
+    expect(weighed(files, 'green').speaksFor).toEqual(['weld#0', 'woad#0', 'weld#1', 'woad#1']);
   });
 });

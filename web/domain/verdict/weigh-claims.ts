@@ -21,8 +21,6 @@ interface Weighed {
   readonly judged: JudgedClaim;
   /** Counts the claims that carry one material's standing, from 0; absent for a claim that carries none. */
   readonly carries?: number;
-  /** The material's place in reading order. */
-  readonly nth: number;
 }
 
 /**
@@ -33,7 +31,7 @@ export function weighClaims({ materials }: Pick<RouteJudgement, 'materials'>): W
   const all = materials
     .filter(({ everyday }) => !everyday)
     .sort(inReadingOrder)
-    .flatMap((one, nth) => one.claims.map((judged): Weighed => ({ judged, nth, ...carriesIn(one, judged) })));
+    .flatMap((one) => one.claims.map((judged): Weighed => ({ judged, ...carriesIn(one, judged) })));
   const nearby = all.filter(
     ({ judged, carries }) => carries !== undefined || (judged.place !== 'elsewhere' && judged.onFibre && meets(judged)),
   );
@@ -57,10 +55,10 @@ function carriesIn({ carriedBy }: JudgedMaterial, judged: JudgedClaim): Pick<Wei
 const inReadingOrder = (a: JudgedMaterial, b: JudgedMaterial): number =>
   STANDINGS.indexOf(b.standing) - STANDINGS.indexOf(a.standing) || Number(b.material.role === 'dye') - Number(a.material.role === 'dye');
 
-/** What carries a standing before what does not; of the first, one for each material before the rest. */
+/** What carries a standing before what does not; of the first, one for each material before the rest. Otherwise materials stay in reading order. */
 function mostTellingFirst(a: Weighed, b: Weighed): number {
   const turn = ({ carries }: Weighed): number => (carries === undefined ? 2 : Math.min(carries, 1));
-  return turn(a) - turn(b) || (turn(a) === 2 ? rank(a.judged) - rank(b.judged) : 0) || a.nth - b.nth;
+  return turn(a) - turn(b) || (turn(a) === 2 ? rank(a.judged) - rank(b.judged) : 0);
 }
 
 const rank = (one: JudgedClaim): number => (one.firm ? 0 : one.speaks && one.hard ? 1 : one.speaks ? 2 : 3);
