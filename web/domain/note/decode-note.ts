@@ -30,15 +30,18 @@ export function decodeNote(bytes: Uint8Array): Reading<DecodedNote> {
 /** Code units turned into a string at a time: below the number of arguments every engine takes. */
 const CHUNK = 8192;
 
+/** Handed over as it lies: spread out it would go through an iterator, unit by unit. */
+const stringOf = (units: Uint8Array | Uint16Array): string => String.fromCharCode.apply(null, units as unknown as number[]);
+
 function decodeLatin1(bytes: Uint8Array): string {
   const parts: string[] = [];
-  for (let at = 0; at < bytes.length; at += CHUNK) parts.push(String.fromCharCode(...bytes.subarray(at, at + CHUNK)));
+  for (let at = 0; at < bytes.length; at += CHUNK) parts.push(stringOf(bytes.subarray(at, at + CHUNK)));
   return parts.join('');
 }
 
 function decodeUtf8(bytes: Uint8Array): { readonly ok: true; readonly text: string } | { readonly ok: false; readonly at: number } {
   const parts: string[] = [];
-  const units = new Uint16Array(CHUNK + 1);
+  const units = new Uint16Array(Math.min(CHUNK, bytes.length) + 1);
   let filled = 0;
   let at = 0;
   while (at < bytes.length) {
@@ -58,11 +61,11 @@ function decodeUtf8(bytes: Uint8Array): { readonly ok: true; readonly text: stri
       at += size;
     }
     if (filled >= CHUNK) {
-      parts.push(String.fromCharCode(...units.subarray(0, filled)));
+      parts.push(stringOf(units.subarray(0, filled)));
       filled = 0;
     }
   }
-  parts.push(String.fromCharCode(...units.subarray(0, filled)));
+  parts.push(stringOf(units.subarray(0, filled)));
   return { ok: true, text: parts.join('') };
 }
 
