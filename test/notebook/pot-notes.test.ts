@@ -1,5 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { isChecked } from '../../web/domain/pot/check-character.ts';
+import { samePot } from '../../web/domain/pot/same-pot.ts';
 import { trialFacts } from '../../web/domain/pot/trial-facts.ts';
 import type { TypedItem } from '../../web/notebook/dye-day-address.ts';
 import type { Notebook } from '../../web/notebook/notebook.ts';
@@ -16,11 +17,20 @@ beforeAll(async () => {
 });
 const begin = (...items: readonly Partial<TypedItem>[]) => {
   const day = { items: items.map((one) => ({ recipe: '', fibreGrams: 100, skeins: 1, ...one })), staff: false, begins: '09:00' };
-  const notes = potNotes(demo, day, TODAY);
+  const notes = potNotes(demo, day, at('08:30'));
   for (const { path, text } of notes) demo.put({ path, bytes: encoder.encode(text) });
   return notes;
 };
 const at = (clock: string) => ({ day: TODAY, clock });
+
+test('the same masses by the same recipe under one number, planned on two machines at other times, are two pots', () => {
+  const day = { items: [{ recipe: 'weld-alum-wool', fibreGrams: 100, skeins: 1 }], staff: false, begins: '09:00' };
+  const [early, late] = ['08:30', '08:31'].map((clock) => potNotes(demo, day, at(clock))[0]);
+  expect(early?.id).toBe(late?.id);
+  expect(early?.text).toContain('Planned 2026-11-28 08:30 for 100 g of fibre: ');
+  expect(samePot(early?.text ?? '', late?.text ?? '')).toBe(false);
+  expect(samePot(early?.text ?? '', early?.text ?? '')).toBe(true);
+});
 
 describe('a pot from its plan to its colour', () => {
   test('one note for each pot, a checked code for each skein, no code given twice, nothing wrong in the notes', () => {

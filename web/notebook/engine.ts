@@ -107,8 +107,8 @@ export interface Engine {
   trial(id: string): Promise<TrialView | undefined>;
   /** What differed between trials. */
   compareTrials(ids: readonly string[]): Promise<TrialComparisonView>;
-  /** The pots of a day as notes to be saved, every skein with its code. @param today the reader's own day, `2026-11-28`. */
-  potNotes(day: TypedDyeDay, today: string): Promise<readonly PotNote[]>;
+  /** The pots of a day as notes to be saved, every skein with its code. @param now by the reader's own clock. */
+  potNotes(day: TypedDyeDay, now: Moment): Promise<readonly PotNote[]>;
   /** Pots whose skeins have codes, the newest first. */
   pots(): Promise<readonly PotLine[]>;
   /** One pot, for logging; undefined when there is none of that id. */

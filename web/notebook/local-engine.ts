@@ -191,8 +191,8 @@ export class LocalEngine implements Engine {
     return this.#ask(import('./views/trial-comparison-view.ts'), ({ trialComparisonView }, notebook) => trialComparisonView(notebook, ids));
   }
 
-  potNotes(day: TypedDyeDay, today: string): Promise<readonly PotNote[]> {
-    return this.#ask(import('./pot-notes.ts'), ({ potNotes }, notebook) => potNotes(notebook, day, today));
+  potNotes(day: TypedDyeDay, now: Moment): Promise<readonly PotNote[]> {
+    return this.#ask(import('./pot-notes.ts'), ({ potNotes }, notebook) => potNotes(notebook, day, now));
   }
 
   pots(): Promise<readonly PotLine[]> {

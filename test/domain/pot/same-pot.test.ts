@@ -12,6 +12,7 @@ describe('samePot', () => {
     ['one without a recipe', pot('', 'Planned for 100 g of fibre.\n'), true],
     ['another recipe', pot('recipe: yellow\n', 'Planned for 100 g of fibre.\n'), false],
     ['another mass', pot('recipe: red\n', 'Planned for 250 g of fibre.\n'), false],
+    ['another time', pot('recipe: red\n', 'Planned 2026-11-28 08:30 for 100 g of fibre.\n'), false],
     ['no note at all', 'Nothing to see.', true],
   ])('%s', (_, other, same) => {
     expect(samePot(red, other)).toBe(same);

@@ -5,7 +5,8 @@ import type { PlainTree } from '../note/plain-tree.ts';
  * False where two notes that go by one number are of two pots: both were given out on machines that could not ask each other.
  *
  * A pot is told from another by its recipe and by the line on what was planned; where one note lacks either, it says nothing
- * against the other. Two machines that plan the same masses by the same recipe under one number cannot be told apart.
+ * against the other. The line says to the minute when codes were given out: only within one, the same masses by the same recipe under
+ * one number cannot be told apart.
  */
 export function samePot(mine: string, theirs: string): boolean {
   const [own, other] = [pot(mine), pot(theirs)];

@@ -103,7 +103,7 @@ export class TgPot extends LitElement {
     if (this.busy || !this.engine) return;
     this.busy = true;
     this.fault = '';
-    const notes = await this.engine.potNotes(day, thisMoment().day);
+    const notes = await this.engine.potNotes(day, thisMoment());
     const fault =
       notes.length === 0 ? 'Nothing of this plan can be dyed yet, or the year’s numbers are used up.' : await this.#saveAll(notes);
     this.busy = false;
