@@ -1,30 +1,42 @@
 import type { DateSpan } from '../date/date-span.ts';
 import { parseDate } from '../date/parse-date.ts';
-import type { FibreClass, Note, NoteId, NoteKind, WrittenDate } from '../note/note.ts';
+import type { FibreClass, Note, NoteId, NoteKind, Ref, WrittenDate } from '../note/note.ts';
 import { type RegionEntry, type RegionId, type RegionTree, regionTree, WORLD } from '../place/region-tree.ts';
-import { fold } from '../text/fold.ts';
+import { ChangeLog } from './change-log.ts';
 import { type Claim, type PlacedClaim } from './claim.ts';
 import { deriveClaims } from './derive-claims.ts';
-import { type Found, NameIndex } from './name-index.ts';
+import { type Found, nameKeys, NameIndex, namesOf } from './name-index.ts';
+import { perNote } from './per-note.ts';
 
 /** Kinds that can stand in a route. */
 export const MATERIAL_KINDS: readonly NoteKind[] = ['dyestuff', 'mordant', 'assistant', 'process', 'fibre'];
 
+/** What something worked out from a notebook depends on: notes of some kinds whole, of others only their ids, names and kinds. */
+export interface DependsOn {
+  readonly notes?: readonly NoteKind[];
+  readonly names?: readonly NoteKind[];
+}
+
 /**
  * What all notes say together, merged by id and kept up note by note.
  *
- * Putting or removing a note derives that note's claims alone. A change to a region, period, fibre or wearer,
- * or to a note's names, may move where other claims stand: then placing (not deriving) is done again when next asked.
+ * Putting or removing a note derives that note's claims alone. A change to a region or period, or to a note's names, may move
+ * where other claims stand: then those that go by these names are placed (not derived) again when next asked.
  * The one mutable value of the domain, because a notebook of ten years is edited one note at a time.
  */
 export class EvidenceBase {
   readonly #notes = new Map<string, Note>();
-  readonly #fileOf = new Map<NoteId, string>();
+  /** The files of each id, in order: the first holds it. */
+  readonly #filesOf = new Map<NoteId, readonly string[]>();
+  readonly #holders = new Map<NoteId, Note>();
   readonly #claims = new Map<string, readonly Claim[]>();
   readonly #names = new NameIndex();
-  #placed: Map<string, PlacedClaim[]> | undefined;
-  #byKind: ReadonlyMap<NoteKind, readonly Note[]> | undefined;
+  readonly #log = new ChangeLog();
+  readonly #kindVersions = new Map<NoteKind, number>();
+  readonly #nameVersions = new Map<NoteKind, number>();
+  #byKind: Map<NoteKind, readonly Note[]> | undefined;
   #regions: RegionTree | undefined;
+  #regionsChanged = false;
   #derivedCount = 0;
   #version = 0;
 
@@ -38,16 +50,33 @@ export class EvidenceBase {
     return this.#version;
   }
 
+  /** Another number whenever something changed that this depends on. */
+  versionOf({ notes = [], names = [] }: DependsOn): number {
+    const sum = (versions: ReadonlyMap<NoteKind, number>, kinds: readonly NoteKind[]): number =>
+      kinds.reduce((all, kind) => all + (versions.get(kind) ?? 0), 0);
+    return sum(this.#kindVersions, notes) + sum(this.#nameVersions, names);
+  }
+
+  /** The latest changes: what is kept up note by note follows them. */
+  get changes(): Pick<ChangeLog, 'length' | 'since'> {
+    this.#settleRegions();
+    return this.#log;
+  }
+
+  /** Does some work, and tells by which names, as they are compared, it looked for notes. */
+  watchNames<T>(work: () => T): { readonly done: T; readonly names: ReadonlySet<string> } {
+    return this.#names.watch(work);
+  }
+
   /** Puts a note in, or in the place of the one with the same file. */
   put(note: Note): void {
-    this.remove(note.file);
+    const before = this.#notes.get(note.file);
     this.#notes.set(note.file, note);
-    const holder = this.#fileOf.get(note.id);
-    if (holder === undefined || note.file < holder) {
-      if (holder !== undefined) this.#retire(holder);
-      this.#enter(note);
+    if (before?.id !== note.id) {
+      if (before) this.#leave(before);
+      this.#filesOf.set(note.id, [...(this.#filesOf.get(note.id) ?? []), note.file].sort());
     }
-    this.#changed();
+    this.#settle(note.id);
   }
 
   /** Takes the note of a file out. */
@@ -55,12 +84,7 @@ export class EvidenceBase {
     const note = this.#notes.get(file);
     if (!note) return;
     this.#notes.delete(file);
-    if (this.#fileOf.get(note.id) === file) {
-      this.#retire(file, note);
-      const heir = [...this.#notes.values()].filter(({ id }) => id === note.id).sort((a, b) => (a.file < b.file ? -1 : 1))[0];
-      if (heir) this.#enter(heir);
-    }
-    this.#changed();
+    this.#leave(note);
   }
 
   /** Every note, also those whose id another note holds already. */
@@ -70,8 +94,7 @@ export class EvidenceBase {
 
   /** The note that holds an id: of two with one id, the first by file name. */
   note(id: string): Note | undefined {
-    const file = this.#fileOf.get(id as NoteId);
-    return file === undefined ? undefined : this.#notes.get(file);
+    return this.#holders.get(id as NoteId);
   }
 
   /** The note kept in a file. */
@@ -110,14 +133,7 @@ export class EvidenceBase {
 
   /** The regions as a tree, `world` built in. */
   get regions(): RegionTree {
-    this.#regions ??= regionTree(
-      this.ofKind('region').map(({ id, record }): RegionEntry => ({
-        id,
-        parents: record.within.map(({ text }) => this.regionId(text)).filter((known) => known !== undefined),
-        near: record.near.map(({ text }) => this.regionId(text)).filter((known) => known !== undefined),
-      })),
-    );
-    return this.#regions;
+    return this.#settleRegions();
   }
 
   /** The region a text names by id, title or name; undefined when none or several answer. */
@@ -128,7 +144,7 @@ export class EvidenceBase {
 
   /** As `find`, for regions, with `world` built in. */
   findRegion(text: string): Found {
-    return fold(text) === WORLD ? { is: 'one', id: WORLD as NoteId } : this.find(text, ['region']);
+    return this.#names.keyOf(text) === WORLD ? { is: 'one', id: WORLD as NoteId } : this.find(text, ['region']);
   }
 
   /** The span a date means: as read, or that of the period it names. */
@@ -151,8 +167,7 @@ export class EvidenceBase {
 
   /** The placed claims about a material (`fibre/undyed name` for an undyed colour). */
   claimsOf(material: string): readonly PlacedClaim[] {
-    this.#placed ??= this.#placeAll();
-    return this.#placed.get(material) ?? [];
+    return placedClaims(this, material);
   }
 
   /** Whether a material needs no evidence. */
@@ -200,7 +215,7 @@ export class EvidenceBase {
     if (region === undefined) return { lacks: 'region' };
     const span = this.spanOf(claim.when);
     if (!span) return { lacks: 'date' };
-    const atTop = region === WORLD || this.regions.parentsOf(region).includes(WORLD);
+    const atTop = region === WORLD || isAtTop(this.regions, region);
     const usual = atTop && claim.status !== 'wild' && claim.status !== 'absent' ? 'somewhere' : 'whole';
     const material = this.resolve(claim.about, claim.status === 'on-cloth' ? ['dyestuff'] : MATERIAL_KINDS);
     return {
@@ -213,32 +228,57 @@ export class EvidenceBase {
     };
   }
 
-  #enter(note: Note): void {
-    this.#fileOf.set(note.id, note.file);
-    this.#names.add(note);
-    this.#claims.set(note.file, deriveClaims(note));
-    this.#derivedCount += 1;
+  #leave({ id, file }: Note): void {
+    const files = (this.#filesOf.get(id) ?? []).filter((one) => one !== file);
+    if (files.length > 0) this.#filesOf.set(id, files);
+    else this.#filesOf.delete(id);
+    this.#settle(id);
   }
 
-  #retire(file: string, note = this.#notes.get(file)): void {
-    if (!note) return;
-    this.#fileOf.delete(note.id);
-    this.#names.remove(note);
-    this.#claims.delete(file);
-  }
-
-  #changed(): void {
-    this.#placed = undefined;
-    this.#byKind = undefined;
-    this.#regions = undefined;
+  /** Sees to it that the first of an id's files holds it. */
+  #settle(id: NoteId): void {
     this.#version += 1;
+    const file = this.#filesOf.get(id)?.[0];
+    const [before, after] = [this.#holders.get(id), file === undefined ? undefined : this.#notes.get(file)];
+    if (before === after) return;
+    if (after) this.#holders.set(id, after);
+    else this.#holders.delete(id);
+    if (before) this.#claims.delete(before.file);
+    if (after) {
+      this.#claims.set(after.file, deriveClaims(after));
+      this.#derivedCount += 1;
+    }
+    this.#log.add({ files: [before, after].flatMap((note) => note?.file ?? []), names: this.#rename(before, after) });
+    this.#sortIn(before, after);
   }
 
-  #sortByKind(): ReadonlyMap<NoteKind, readonly Note[]> {
+  /** @returns the names that may lead elsewhere now. */
+  #rename(before: Note | undefined, after: Note | undefined): readonly string[] {
+    const both = [before, after].filter((note) => note !== undefined);
+    for (const { record } of both) count(this.#kindVersions, record.kind);
+    this.#regionsChanged ||= treePart(before) !== treePart(after);
+    if (namePart(before) !== namePart(after)) {
+      if (before) this.#names.remove(before);
+      if (after) this.#names.add(after);
+      for (const { record } of both) count(this.#nameVersions, record.kind);
+    } else if (periodPart(before) === periodPart(after)) return [];
+    return both.flatMap(nameKeys);
+  }
+
+  #sortIn(before: Note | undefined, after: Note | undefined): void {
+    if (!this.#byKind) return;
+    const listOf = (note: Note): readonly Note[] => this.#byKind?.get(note.record.kind) ?? [];
+    if (before && after && before.record.kind === after.record.kind) {
+      this.#byKind.set(after.record.kind, listOf(after).with(placeById(listOf(after), after.id), after));
+      return;
+    }
+    if (before) this.#byKind.set(before.record.kind, listOf(before).toSpliced(placeById(listOf(before), before.id), 1));
+    if (after) this.#byKind.set(after.record.kind, listOf(after).toSpliced(placeById(listOf(after), after.id), 0, after));
+  }
+
+  #sortByKind(): Map<NoteKind, readonly Note[]> {
     const byKind = new Map<NoteKind, Note[]>();
-    for (const file of this.#fileOf.values()) {
-      const note = this.#notes.get(file);
-      if (!note) continue;
+    for (const note of this.#holders.values()) {
       const list = byKind.get(note.record.kind);
       if (list) list.push(note);
       else byKind.set(note.record.kind, [note]);
@@ -247,17 +287,61 @@ export class EvidenceBase {
     return byKind;
   }
 
-  #placeAll(): Map<string, PlacedClaim[]> {
-    const byMaterial = new Map<string, PlacedClaim[]>();
-    for (const file of [...this.#claims.keys()].sort()) {
-      for (const claim of this.#claims.get(file) ?? []) {
-        const placed = this.place(claim);
-        if ('lacks' in placed) continue;
-        const list = byMaterial.get(placed.material);
-        if (list) list.push(placed);
-        else byMaterial.set(placed.material, [placed]);
-      }
-    }
-    return byMaterial;
+  /** Builds the tree again where a region changed, and tells of those that came to stand at its top or left it. */
+  #settleRegions(): RegionTree {
+    if (this.#regions && !this.#regionsChanged) return this.#regions;
+    const before = this.#regions;
+    const tree = regionTree(
+      this.ofKind('region').map(({ id, record }): RegionEntry => ({
+        id,
+        parents: record.within.map(({ text }) => this.regionId(text)).filter((known) => known !== undefined),
+        near: record.near.map(({ text }) => this.regionId(text)).filter((known) => known !== undefined),
+      })),
+    );
+    this.#regions = tree;
+    this.#regionsChanged = false;
+    const moved = before ? tree.ids.filter((id) => isAtTop(tree, id) !== isAtTop(before, id)) : [];
+    if (moved.length > 0) this.#log.add({ files: [], names: moved.flatMap((id) => this.note(id) ?? []).flatMap(nameKeys) });
+    return tree;
   }
+}
+
+/** The claims that take part, by material, in order of their files. */
+const placedClaims = perNote<PlacedClaim>({
+  kinds: [...MATERIAL_KINDS, 'textile'],
+  derive: (base, { file }) =>
+    base.claimsIn(file).flatMap((claim) => {
+      const value = base.place(claim);
+      return 'lacks' in value ? [] : [{ key: value.material, value }];
+    }),
+});
+
+const isAtTop = (regions: RegionTree, id: RegionId): boolean => regions.parentsOf(id).includes(WORLD);
+
+const count = (versions: Map<NoteKind, number>, kind: NoteKind): void => {
+  versions.set(kind, (versions.get(kind) ?? 0) + 1);
+};
+
+/** What a note is found by. */
+const namePart = (note: Note | undefined): string => (note ? JSON.stringify([note.record.kind, ...namesOf(note)]) : '');
+
+/** What a note says of the tree of regions. */
+function treePart(note: Note | undefined): string {
+  if (note?.record.kind !== 'region') return '';
+  const texts = (refs: readonly Ref[]): readonly string[] => refs.map(({ text }) => text);
+  return JSON.stringify([namePart(note), texts(note.record.within), texts(note.record.near)]);
+}
+
+/** What a note says a name means as a date. */
+const periodPart = (note: Note | undefined): string => (note?.record.kind === 'period' ? JSON.stringify(note.record.when?.span) : '');
+
+/** Where a note stands in a list by id, or would stand. */
+function placeById(list: readonly Note[], id: NoteId): number {
+  let [from, to] = [0, list.length];
+  while (from < to) {
+    const middle = (from + to) >> 1;
+    if ((list[middle]?.id ?? id) < id) from = middle + 1;
+    else to = middle;
+  }
+  return from;
 }

@@ -1,17 +1,19 @@
-import type { EvidenceBase } from './evidence-base.ts';
+import type { DependsOn, EvidenceBase } from './evidence-base.ts';
 
 /**
- * Keeps what was worked out from a whole notebook until the notebook changes.
+ * Keeps what was worked out from a whole notebook until what it depends on changes.
  *
  * @param make works it out; may depend on the evidence base alone.
+ * @param on what of it; the whole of it where this is not said.
  */
-export function perVersion<T>(make: (base: EvidenceBase) => T): (base: EvidenceBase) => T {
+export function perVersion<T>(make: (base: EvidenceBase) => T, on?: DependsOn): (base: EvidenceBase) => T {
   const kept = new WeakMap<EvidenceBase, { readonly version: number; readonly value: T }>();
   return (base) => {
+    const version = on ? base.versionOf(on) : base.version;
     const held = kept.get(base);
-    if (held?.version === base.version) return held.value;
+    if (held?.version === version) return held.value;
     const value = make(base);
-    kept.set(base, { version: base.version, value });
+    kept.set(base, { version, value });
     return value;
   };
 }

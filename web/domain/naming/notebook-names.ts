@@ -26,16 +26,17 @@ export function namesOfKind(base: EvidenceBase, kind: NoteKind): KindNames {
   const byKind = kept.get(base) ?? new Map<NoteKind, Kept>();
   kept.set(base, byKind);
   const known = byKind.get(kind);
-  if (known?.version === base.version) return known.names;
+  const version = base.versionOf({ notes: [kind, 'colour-word'], names: ['dyestuff'] });
+  if (known?.version === version) return known.names;
   const notes = base.ofKind(kind as 'dyestuff');
   const shared = kind === 'dyestuff' ? sharedNames(base) : [];
   const signature = JSON.stringify([notes.map(({ id, title, names, record }) => [id, title, names, record.latin, record.part]), shared]);
   if (known?.signature === signature) {
-    known.version = base.version;
+    known.version = version;
     return known.names;
   }
   const names = kindNames(nameDictionary(notes, shared));
-  byKind.set(kind, { version: base.version, signature, names });
+  byKind.set(kind, { version, signature, names });
   return names;
 }
 

@@ -1,6 +1,6 @@
 import { type EvidenceBase, MATERIAL_KINDS } from '../claim/evidence-base.ts';
-import { namesOf } from '../claim/name-index.ts';
-import { perVersion } from '../claim/per-version.ts';
+import { nameKeys, namesOf } from '../claim/name-index.ts';
+import { perNote } from '../claim/per-note.ts';
 import type { Ingredient } from '../note/note.ts';
 import { fold } from '../text/fold.ts';
 import { type Audience, isStaffOnly, neverDosed, refusalOf } from './never-dosed.ts';
@@ -28,19 +28,16 @@ const IN_A_TIN =
 const withoutVessels = (folded: string): string => folded.replace(VESSELS, '').replace(LEADING, '').replace(IN_A_TIN, '');
 
 /** Names of this notebook's own materials that are never dosed, whatever they are called, and of those for staff alone. */
-const guardedNames = perVersion((base: EvidenceBase) => {
-  const refused: string[] = [];
-  const staff: string[] = [];
-  for (const kind of MATERIAL_KINDS) {
-    for (const note of base.ofKind(kind)) {
-      const names = [note.id, ...namesOf(note)].map(fold);
-      // A protected lichen may be dosed where it was bought; its name alone settles nothing.
-      const reason = refusalOf(note, note.id, undefined);
-      if (reason !== undefined && reason !== 'protected-lichen') refused.push(...names);
-      else if (isStaffOnly(names)) staff.push(...names);
-    }
-  }
-  return { refused, staff };
+const guardedNames = perNote<string>({
+  kinds: MATERIAL_KINDS,
+  derive(_base, note) {
+    const names = nameKeys(note);
+    // A protected lichen may be dosed where it was bought; its name alone settles nothing.
+    const reason = refusalOf(note, note.id, undefined);
+    const isRefused = reason !== undefined && reason !== 'protected-lichen';
+    if (!isRefused && !isStaffOnly(names)) return [];
+    return names.map((value) => ({ key: isRefused ? 'refused' : 'staff', value }));
+  },
 });
 
 /** Where amounts stand in a text, whatever they are of. */
@@ -56,15 +53,14 @@ export const withoutAmounts = (text: string): string => text.replace(DOSE, NO_DO
  */
 export function withoutDoses(base: EvidenceBase, text: string, audience: Audience = 'public'): string {
   if (text.search(DOSE) < 0) return text;
-  const { refused, staff } = guardedNames(base);
   const plain = withoutVessels(fold(text));
-  if (neverDosed([plain]) !== undefined || refused.some((name) => holds(plain, name))) return withoutAmounts(text);
+  if (neverDosed([plain]) !== undefined || guardedNames(base, 'refused').some((name) => holds(plain, name))) return withoutAmounts(text);
   if (audience === 'staff') return text;
   return text
     .split(/(?<=[.;!?])(?=\s)/u)
     .map((sentence) => {
       const said = withoutVessels(fold(sentence));
-      return isStaffOnly([said]) || staff.some((name) => holds(said, name)) ? withoutAmounts(sentence) : sentence;
+      return isStaffOnly([said]) || guardedNames(base, 'staff').some((name) => holds(said, name)) ? withoutAmounts(sentence) : sentence;
     })
     .join('');
 }

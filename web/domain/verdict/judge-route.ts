@@ -1,7 +1,7 @@
 import type { Claim } from '../claim/claim.ts';
 import type { EvidenceBase } from '../claim/evidence-base.ts';
 import { type EvidenceClass, independentClasses } from '../claim/evidence-class.ts';
-import { perVersion } from '../claim/per-version.ts';
+import { perNote } from '../claim/per-note.ts';
 import type { YearSpan } from '../date/date-span.ts';
 import type { Status } from '../note/note.ts';
 import { type RegionId, WORLD } from '../place/region-tree.ts';
@@ -145,16 +145,12 @@ function weakestClasses(atWorst: readonly JudgedMaterial[]): Pick<RouteJudgement
 }
 
 /** The colour-words one of whose meanings names a dyestuff of the route. */
-const colourWordsOf = (base: EvidenceBase, route: Route): readonly string[] =>
-  route.dyes.flatMap((dye) => [...(wordsByDye(base).get(dye) ?? [])]);
+const colourWordsOf = (base: EvidenceBase, route: Route): readonly string[] => route.dyes.flatMap((dye) => wordsByDye(base, dye));
 
-const wordsByDye = perVersion((base) => {
-  const byDye = new Map<string, Set<string>>();
-  for (const { id, record } of base.ofKind('colour-word')) {
-    for (const { text } of record.means.flatMap(({ dyes }) => dyes)) {
-      const dye = base.resolve(text, ['dyestuff']);
-      byDye.set(dye, (byDye.get(dye) ?? new Set<string>()).add(id));
-    }
-  }
-  return byDye;
+const wordsByDye = perNote<string>({
+  kinds: ['colour-word'],
+  derive: (base, { id, record }) =>
+    record.kind === 'colour-word'
+      ? record.means.flatMap(({ dyes }) => dyes.map(({ text }) => ({ key: base.resolve(text, ['dyestuff']), value: id })))
+      : [],
 });

@@ -1,9 +1,10 @@
 import type { EvidenceBase } from '../claim/evidence-base.ts';
 import { MATERIAL_KINDS } from '../claim/evidence-base.ts';
-import { perVersion } from '../claim/per-version.ts';
+import { perNote } from '../claim/per-note.ts';
+import type { DateSpan } from '../date/date-span.ts';
 import { timeRelation } from '../date/time-relation.ts';
-import type { NoteId, Ref } from '../note/note.ts';
-import type { PlaceRelation } from '../place/region-tree.ts';
+import type { NoteId, Ref, RuleRecord } from '../note/note.ts';
+import type { PlaceRelation, RegionId } from '../place/region-tree.ts';
 import type { Asked } from './judge-claim.ts';
 
 /** A law or guild rule that touches a colour, said beside the verdict and never changing it. */
@@ -32,9 +33,10 @@ export function rulesFor(
 ): readonly RuleFinding[] {
   const line = wearer === undefined ? new Set<string>() : base.wearerLine(wearer);
   const names = (refs: readonly Ref[]) => refs.map(({ text }) => base.resolve(text, ['wearer']));
-  return placedRules(base).flatMap(({ id, record, about, region, span }): RuleFinding[] => {
+  const rules = new Set([...concerned].flatMap((one) => rulesAbout(base, one)));
+  const inOrder = [...rules].sort((a, b) => (a.id < b.id ? -1 : 1));
+  return inOrder.flatMap(({ id, record, about, region, span }): RuleFinding[] => {
     const concerns = about.filter((one) => concerned.has(one));
-    if (concerns.length === 0) return [];
     const place = base.regions.relation(region, asked.region);
     const { relation: time } = timeRelation(span, asked.span);
     if (place === 'neighbour' || place === 'elsewhere' || time === 'later' || time === 'earlier') return [];
@@ -46,12 +48,24 @@ export function rulesFor(
   });
 }
 
-/** Every rule whose region and date can be read, with what it is about: the same for every route and question. */
-const placedRules = perVersion((base) =>
-  base.ofKind('rule').flatMap(({ id, record }) => {
+/** A rule whose region and date can be read, with what it is about. */
+interface PlacedRule {
+  readonly id: NoteId;
+  readonly record: RuleRecord;
+  readonly about: readonly string[];
+  readonly region: RegionId;
+  readonly span: DateSpan;
+}
+
+const rulesAbout = perNote<PlacedRule>({
+  kinds: ['rule'],
+  derive(base, { id, record }) {
+    if (record.kind !== 'rule') return [];
     const about = record.concerns.map(({ text }) => base.resolve(text, [...MATERIAL_KINDS, 'colour-word']));
     const region = record.region && base.regionId(record.region.text);
     const span = base.spanOf(record.when);
-    return region === undefined || !span ? [] : [{ id, record, about, region, span }];
-  }),
-);
+    if (region === undefined || !span) return [];
+    const value = { id, record, about, region, span };
+    return about.map((key) => ({ key, value }));
+  },
+});

@@ -1,8 +1,9 @@
 import type { EvidenceBase } from '../claim/evidence-base.ts';
-import { perVersion } from '../claim/per-version.ts';
+import { type NoteEntry, perNote } from '../claim/per-note.ts';
+import type { DateSpan } from '../date/date-span.ts';
 import { timeRelation } from '../date/time-relation.ts';
-import type { Note, NoteId, Ref, WrittenDate } from '../note/note.ts';
-import type { PlaceRelation } from '../place/region-tree.ts';
+import type { NoteId, Ref } from '../note/note.ts';
+import type { PlaceRelation, RegionId } from '../place/region-tree.ts';
 import type { Asked } from './judge-claim.ts';
 
 /** A textile thread, or a text, that shows exactly this dyeing at the place and time. */
@@ -22,63 +23,55 @@ export interface Witness {
  */
 export function witnessesFor(base: EvidenceBase, dyes: readonly string[], asked: Asked): readonly Witness[] {
   if (dyes.length === 0) return [];
-  const fits = (fibres: readonly Ref[]) =>
-    asked.fibreLine.length === 0 || fibres.some(({ text }) => isKin(base, base.resolve(text, ['fibre']), asked));
-  return (dyeings(base).get(keyOf(dyes)) ?? []).flatMap(({ note, kind, where, fibres, region, when }): readonly Witness[] => {
-    const seenAt = seenFrom(base, region, when, asked);
-    return seenAt && fits(fibres) ? [{ note, kind, ...(where === undefined ? {} : { where }), ...seenAt }] : [];
+  const fits = (fibres: readonly string[]) => asked.fibreLine.length === 0 || fibres.some((fibre) => isKin(base, fibre, asked));
+  return dyeings(base, keyOf(dyes)).flatMap(({ note, kind, where, fibres, region, span }): readonly Witness[] => {
+    const place = base.regions.relation(region, asked.region);
+    const { relation: time } = timeRelation(span, asked.span);
+    if (place === 'neighbour' || place === 'elsewhere' || (time !== 'throughout' && time !== 'part')) return [];
+    return fits(fibres) ? [{ note, kind, ...(where === undefined ? {} : { where }), place, time }] : [];
   });
 }
 
-/** A thread or text that names its dyes. */
+/** A thread or text that names its dyes, where its place and date can be read. */
 interface Dyeing {
   readonly note: NoteId;
   readonly kind: 'textile' | 'text';
   readonly where?: string;
-  readonly fibres: readonly Ref[];
-  readonly region?: Ref;
-  readonly when?: WrittenDate;
+  readonly fibres: readonly string[];
+  readonly region: RegionId;
+  readonly span: DateSpan;
 }
 
 const keyOf = (dyes: readonly string[]): string => [...new Set(dyes)].sort().join('\n');
 
 /** Every thread and text of the notebook by the set of its dyes, textiles first, by id. */
-const dyeings = perVersion((base) => {
-  const byDyes = new Map<string, Dyeing[]>();
-  const add = (dyes: readonly Ref[], dyeing: Dyeing) => {
-    const key = keyOf(dyes.map(({ text }) => base.resolve(text, ['dyestuff'])));
-    const list = byDyes.get(key);
-    if (list) list.push(dyeing);
-    else byDyes.set(key, [dyeing]);
-  };
-  const seen = ({ region, when }: Pick<Dyeing, 'region' | 'when'>) => ({ ...(region && { region }), ...(when && { when }) });
-  for (const { id, record } of base.ofKind('textile')) {
-    for (const { where, fibre, dyes, tested } of record.threads) {
-      if (tested !== 'found') continue;
-      const at = where === undefined ? {} : { where };
-      add(dyes, { note: id, kind: 'textile', ...at, fibres: fibre ? [fibre] : [], ...seen(record) });
-    }
-  }
-  for (const { id, record } of base.ofKind('text')) add(record.dyes, { note: id, kind: 'text', fibres: record.fibre, ...seen(record) });
-  return byDyes;
+const dyeings = perNote<Dyeing>({
+  kinds: ['textile', 'text'],
+  order: ({ id, record }) => (record.kind === 'textile' ? `1 ${id}` : `2 ${id}`),
+  derive(base, { id: note, record }) {
+    if (record.kind !== 'textile' && record.kind !== 'text') return [];
+    const region = record.region && base.regionId(record.region.text);
+    const span = base.spanOf(record.when);
+    if (region === undefined || !span) return [];
+    const entry = (dyes: readonly Ref[], fibres: readonly Ref[], where?: string): NoteEntry<Dyeing> => ({
+      key: keyOf(dyes.map(({ text }) => base.resolve(text, ['dyestuff']))),
+      value: {
+        note,
+        kind: record.kind,
+        ...(where === undefined ? {} : { where }),
+        fibres: fibres.map(({ text }) => base.resolve(text, ['fibre'])),
+        region,
+        span,
+      },
+    });
+    if (record.kind === 'text') return [entry(record.dyes, record.fibre)];
+    return record.threads
+      .filter(({ tested }) => tested === 'found')
+      .map(({ where, fibre, dyes }) => entry(dyes, fibre ? [fibre] : [], where));
+  },
 });
 
 function isKin(base: EvidenceBase, fibre: string, { fibreLine }: Asked): boolean {
   const askedFibre = fibreLine[0];
   return fibreLine.includes(fibre) || (askedFibre !== undefined && base.fibreLine(fibre).includes(askedFibre));
-}
-
-function seenFrom(
-  base: EvidenceBase,
-  region: Ref | undefined,
-  when: Note['reviewBy'],
-  asked: Asked,
-): Pick<Witness, 'place' | 'time'> | undefined {
-  const at = region && base.regionId(region.text);
-  const span = base.spanOf(when);
-  if (at === undefined || !span) return undefined;
-  const place = base.regions.relation(at, asked.region);
-  const { relation: time } = timeRelation(span, asked.span);
-  if (place === 'neighbour' || place === 'elsewhere' || (time !== 'throughout' && time !== 'part')) return undefined;
-  return { place, time };
 }

@@ -1,5 +1,5 @@
 import { evidenceClassOf } from '../../domain/claim/evidence-class.ts';
-import type { EvidenceBase } from '../../domain/claim/evidence-base.ts';
+import { type EvidenceBase, MATERIAL_KINDS } from '../../domain/claim/evidence-base.ts';
 import { perVersion } from '../../domain/claim/per-version.ts';
 import { formatSpan } from '../../domain/date/format-date.ts';
 import { withoutDoses } from '../../domain/pot/without-doses.ts';
@@ -44,16 +44,19 @@ export function titleOf(base: EvidenceBase, id: string): string {
 }
 
 /** A palette that follows a dragged year asks for the same titles again and again. */
-const titlesShown = perVersion((base) => {
-  const kept = new Map<string, string>();
-  return (title: string): string => {
-    const known = kept.get(title);
-    if (known !== undefined) return known;
-    const shown = withoutDoses(base, title);
-    kept.set(title, shown);
-    return shown;
-  };
-});
+const titlesShown = perVersion(
+  (base) => {
+    const kept = new Map<string, string>();
+    return (title: string): string => {
+      const known = kept.get(title);
+      if (known !== undefined) return known;
+      const shown = withoutDoses(base, title);
+      kept.set(title, shown);
+      return shown;
+    };
+  },
+  { notes: MATERIAL_KINDS },
+);
 
 /**
  * A title inside a sentence: a common noun begins small, an adjective of a place or people keeps its capital.
