@@ -101,6 +101,14 @@ describe('claims as CSV', () => {
     expect(rowsOf(text)[1]).toEqual(expect.arrayContaining([`'=HYPERLINK("x")`, "'+1", "'-k"]));
   });
 
+  test('years before our era stay numbers', () => {
+    const { base } = aNotebook({
+      ...aWorld,
+      'dyestuffs/old.md': aDyestuff('Old', 'region: england, when: -0499/-0020, status: grown, known-by: text'),
+    });
+    expect(rowsOf(dataOut(base, 'claims-csv').text)[1]?.slice(4, 9)).toEqual(["'-0499/-0020", '-499', '-499', '-20', '-20']);
+  });
+
   test('a claim without a readable date is there, with empty bounds', () => {
     const { base } = aNotebook({ ...aWorld, 'dyestuffs/vague.md': aDyestuff('Vague', 'region: england, when: yore, status: grown') });
     expect(rowsOf(dataOut(base, 'claims-csv').text)[1]?.slice(0, 6)).toEqual(['vague', 'Vague', 'grown', 'england', 'yore', '']);
@@ -132,6 +140,32 @@ describe('textiles', () => {
           ]),
         );
     expect(threads(kept)).toEqual(threads(demo));
+  });
+
+  test('words that a spreadsheet would run are text in the CSV, and the same words when they are read back', () => {
+    const words = ['=SUM(A1)', '+1 hood', '-x', '@here', "'=quoted", "'tis", '-5', 'a "b"'];
+    const textile = (word: string, at: number) =>
+      aNote(
+        `kind: textile\nid: t${at}\ntitle: ${JSON.stringify(word)}\ncontext: ${JSON.stringify(word)}\nregion: ${JSON.stringify(word)}\n` +
+          `threads: [{where: ${JSON.stringify(word)}, colour-now: ${JSON.stringify(word)}, tested: no}]`,
+      );
+    const from = aNotebook(Object.fromEntries(words.map((word, at) => [`textiles/t${at}.md`, textile(word, at)])));
+    const text = out('textiles-csv', from);
+    for (const cell of Papa.parse<string[]>(text).data.flat()) expect(cell).not.toMatch(/^(?!-5$)[=+\-@\t\r]/);
+    const back = taken(gather(empty().base, 'textiles', text).notes);
+    const told = (notebook: Notebook) =>
+      notebook.base
+        .ofKind('textile')
+        .map(({ id, title, record }) => [
+          id,
+          title,
+          record.context,
+          record.region?.text,
+          record.threads[0]?.where,
+          record.threads[0]?.colourNow,
+        ]);
+    expect(told(back)).toEqual(told(from));
+    expect(told(back).map(([, title]) => title)).toEqual(words);
   });
 
   test('as GeoJSON stand at their region’s point, longitude first, or at none', () => {

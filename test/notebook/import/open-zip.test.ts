@@ -127,6 +127,23 @@ describe('openZip, given something hostile', () => {
     expect(files(zip, { ...ZIP_LIMITS, fileBytes: 999 }).map(({ fault }) => fault)).toEqual(Array(4).fill('too-large'));
   });
 
+  test('entries that lie over each other count each for what it says, so that little bytes never become many', async () => {
+    const noise = Uint8Array.from({ length: 1000 }, (_, at) => (at * 7919) % 251);
+    const zip = makeZip(Array.from({ length: 4 }, (_, at) => ({ path: `${at}.bin`, bytes: noise, options: { level: 0 } as const })));
+    const overlapping = tamper(zip, (view) => placesOf(zip, ENTRY).forEach((at) => view.setUint32(at + 42, 0, true)));
+    const found = files(overlapping, { ...ZIP_LIMITS, allBytes: 2500 });
+    expect(found.map(({ fault }) => fault)).toEqual([undefined, undefined, 'too-large-together', 'too-large-together']);
+    const made = await Promise.all(found.map((file) => file.read()));
+    expect(made.reduce((sum, one) => sum + (one.ok ? one.value.length : 0), 0)).toBeLessThanOrEqual(2500);
+  });
+
+  test('a bomb within a zip is a packed file like any other: nothing opens it', async () => {
+    const bomb = makeZip([{ path: 'bomb.md', bytes: new Uint8Array(1024 * 1024) }]);
+    const nested = only(makeZip([{ path: 'outer.zip', bytes: makeZip([{ path: 'inner.zip', bytes: bomb }]) }]));
+    const read = await nested.read();
+    expect(read.ok && read.value.length).toBeLessThan(64 * 1024);
+  });
+
   test('a symbolic link is not followed', async () => {
     const zip = makeZip([{ path: 'a.md', bytes: text('/etc/passwd'), options: { os: 3, attrs: 0o120777 << 16 } }]);
     expect(await only(zip).read()).toEqual({ ok: false, error: 'link' });

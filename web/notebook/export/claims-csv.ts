@@ -31,7 +31,7 @@ const HEADINGS = [
 
 /**
  * Every claim of the notebook, a line each, those that take no part included (their bounds are empty). Years are astronomical: 1 BCE is 0;
- * an open bound is `..`. Cells a spreadsheet would run are made text, negative years among them.
+ * an open bound is `..`. Cells a spreadsheet would run are made text; negative years stay numbers.
  */
 export function claimsCsv(base: EvidenceBase): string {
   const lines = [...base.notes()]

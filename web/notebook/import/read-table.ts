@@ -1,4 +1,5 @@
 import Papa from 'papaparse';
+import { wordsOfCell } from '../words/csv-cell.ts';
 import { type GatherCode, MOST_CHARACTERS, MOST_ROWS } from './gathered.ts';
 import { type Columns, matchColumns } from './match-columns.ts';
 
@@ -37,7 +38,7 @@ export function readTable<C extends string>(
   if (text.length > MOST_CHARACTERS) return 'too-large';
   const { data } = Papa.parse<string[]>(text.replace(/^\uFEFF/, ''), { delimitersToGuess: [',', ';', '\t', '|'], preview: MOST_ROWS + 2 });
   const rows = data
-    .map((cells, at) => ({ cells: cells.map(plainCell), row: at + 1 }))
+    .map((cells, at) => ({ cells: cells.map(wordsOfCell), row: at + 1 }))
     .filter(({ cells }) => cells.some((cell) => cell !== ''));
   const [head, ...lines] = rows;
   if (!head || lines.length === 0) return 'nothing-inside';
@@ -55,9 +56,6 @@ export function readTable<C extends string>(
     isCut: lines.length > MOST_ROWS,
   };
 }
-
-/** A cell without the apostrophe that keeps a spreadsheet from running it. */
-const plainCell = (cell: string): string => cell.trim().replace(/^'(?=[=+\-@\t\r])/, '');
 
 /** Several values in one cell: parted by `;`, `+`, or a comma with a space behind it. */
 export const partsOf = (text: string): readonly string[] =>
