@@ -24,6 +24,11 @@ export class GrowingList {
     this.#values[index] = value;
   }
 
+  /** Adds 1 to the value at a place. */
+  increase(index: number): void {
+    this.#values[index] = this.at(index) + 1;
+  }
+
   /** Forgets what it holds and keeps its room. */
   clear(): void {
     this.#length = 0;

@@ -1,5 +1,5 @@
 import type { NoteDocument } from '../note-documents.ts';
-import { SEARCH_FIELDS, termOf, wordsOf } from '../search-options.ts';
+import { SEARCH_FIELDS, termOf } from '../search-options.ts';
 import { BitWriter } from './bit-writer.ts';
 import { GrowingBytes } from './growing-bytes.ts';
 import { GrowingList } from './growing-list.ts';
@@ -9,39 +9,27 @@ import { tableOfEnds } from './near-terms.ts';
 import { BY_FIELD, MOST_NOTES, writePostings } from './postings.ts';
 import { stemOf } from '../../domain/note/stem-of.ts';
 import { TermDictionaryWriter } from './term-dictionary.ts';
+import { RECORD, WordRecords } from './word-records.ts';
 
 /** A length is kept in two bytes. */
 const LONGEST = 65535;
 
 /** Takes notes in and makes a frozen index of them, which `FrozenIndex` reads. */
 export class IndexBuilder {
-  /** Every word as it stands in the notes, and its term by number, 0 where it has none. */
-  readonly #words = new Map<string, number>();
-  readonly #termOfWord = new GrowingList();
-  readonly #wordSeenIn = new GrowingList();
-  readonly #termNumbers = new Map<string, number>();
-  readonly #terms: string[] = [''];
-  /** For each term how many notes hold it, and its place among the terms of the note at hand. */
-  readonly #noteCounts = new GrowingList();
-  readonly #placeInNote = new GrowingList();
+  readonly #words: WordRecords = new WordRecords((word, record) => this.#learn(word, record));
+  /** Records of terms, as they are met. */
+  readonly #terms = new GrowingList();
   /** Terms of every note, note after note, with their counts as `writePostings` takes them. */
   readonly #postingTerms = new GrowingList();
   readonly #postingCounts = new GrowingList();
   readonly #postingStarts = new GrowingList();
   readonly #byField = new GrowingList();
-  readonly #here = new GrowingList();
-  readonly #hereCounts = new GrowingList();
   readonly #lengths = new GrowingList();
   readonly #kinds = new GrowingBytes();
   readonly #nameStarts = new GrowingList();
   readonly #versions = new GrowingList();
   readonly #names = new GrowingBytes();
   readonly #encoder = new TextEncoder();
-
-  constructor() {
-    this.#noteCounts.push(0);
-    this.#placeInNote.push(0);
-  }
 
   get size(): number {
     return this.#postingStarts.length;
@@ -50,11 +38,9 @@ export class IndexBuilder {
   /** Takes a note in; each file at most once. */
   add(document: NoteDocument): void {
     if (this.size >= MOST_NOTES) throw new Error(`An index holds ${MOST_NOTES} notes at most.`);
-    for (let field = 0; field < FIELD_COUNT; field += 1) this.#addField(document[SEARCH_FIELDS[field] ?? 'body'], field);
+    const seenIn = this.size * FIELD_COUNT + 1;
     this.#postingStarts.push(this.#postingTerms.length);
-    for (let place = 0; place < this.#here.length; place += 1) this.#addPosting(this.#here.at(place), place);
-    this.#here.clear();
-    this.#hereCounts.clear();
+    for (const [field, name] of SEARCH_FIELDS.entries()) this.#addField(document[name], field, seenIn + field);
     this.#kinds.push(kindNumber(document.kind));
     this.#nameStarts.push(this.#names.length);
     this.#versions.push(document.version ?? 0);
@@ -66,26 +52,22 @@ export class IndexBuilder {
   freeze(): ArrayBuffer {
     const noteCount = this.size;
     // Without a comparison of our own, strings are sorted by their units, as the dictionary wants them.
-    const order = this.#terms
-      .slice(1)
-      .sort()
-      .map((term) => ({ term, number: this.#termNumbers.get(term) ?? 0 }));
-    const { starts, notes, counts } = this.#postingsByTerm();
+    const terms = Array.from(this.#terms.view(), (record) => this.#words.wordOf(record)).sort();
+    const { starts, postings: held } = this.#postingsByTerm(terms);
     const postings = new BitWriter();
     const dictionary = new TermDictionaryWriter();
-    for (const { term, number } of order) {
-      const [from, to] = [starts[number - 1] ?? 0, starts[number] ?? 0];
+    for (const [nth, term] of terms.entries()) {
+      const one = held.subarray(2 * (starts[nth] ?? 0), 2 * (starts[nth + 1] ?? 0));
       const start = postings.length;
-      const held = counts.subarray(from, to);
-      writePostings(postings, noteCount, notes.subarray(from, to), held, this.#byField);
-      const fieldCounts = this.#fieldCounts(held);
-      dictionary.push(term, { start, count: to - from, ...(fieldCounts && { fieldCounts }) }, postings.length - start);
+      writePostings(postings, noteCount, one, this.#byField);
+      const fieldCounts = this.#fieldCounts(one);
+      dictionary.push(term, { start, count: one.length / 2, ...(fieldCounts && { fieldCounts }) }, postings.length - start);
     }
-    const ends = tableOfEnds(order.map(({ term }) => term));
+    const ends = tableOfEnds(terms);
     const { blockBytes, blockBits, bytes } = dictionary.finish();
     return packIndex({
       noteCount,
-      termCount: order.length,
+      termCount: terms.length,
       averages: this.#averages(),
       blockBytes,
       blockBits,
@@ -102,95 +84,92 @@ export class IndexBuilder {
   }
 
   /** Counts the words of one field; its length is how many different words it has. */
-  #addField(text: string, field: number): void {
-    const seen = this.size * FIELD_COUNT + field + 1;
+  #addField(text: string, field: number, seenIn: number): void {
+    const words = this.#words.read(text);
+    const firstPosting = this.#postingStarts.at(this.size - 1) + 1;
     let length = 0;
-    for (const word of wordsOf(text)) {
-      const number = this.#words.get(word) ?? this.#learn(word);
-      if (this.#wordSeenIn.at(number) !== seen) {
-        this.#wordSeenIn.set(number, seen);
+    const { values } = this.#words;
+    for (let at = 0; at < words.length; at += 1) {
+      const word = words[at] ?? 0;
+      if (values[word + RECORD.seenIn] !== seenIn) {
+        values[word + RECORD.seenIn] = seenIn;
         length += 1;
       }
-      const term = this.#termOfWord.at(number);
-      if (term > 0) this.#count(term, field);
+      const term = values[word + RECORD.term] ?? 0;
+      if (term > 0) this.#count(values, term, field, firstPosting);
     }
     this.#lengths.push(Math.min(length, LONGEST));
   }
 
-  #count(term: number, field: number): void {
-    let place = this.#placeInNote.at(term);
-    if (this.#here.length <= place || this.#here.at(place) !== term) {
-      place = this.#here.length;
-      this.#here.push(term);
-      this.#placeInNote.set(term, place);
-      for (let one = 0; one < FIELD_COUNT; one += 1) this.#hereCounts.push(0);
-    }
-    const at = place * FIELD_COUNT + field;
-    this.#hereCounts.set(at, this.#hereCounts.at(at) + 1);
-  }
-
-  #learn(word: string): number {
-    const number = this.#words.size;
-    this.#words.set(word, number);
-    this.#wordSeenIn.push(0);
-    const term = termOf(word);
-    this.#termOfWord.push(term === '' ? 0 : (this.#termNumbers.get(term) ?? this.#learnTerm(term)));
-    return number;
-  }
-
-  #learnTerm(term: string): number {
-    const number = this.#terms.length;
-    this.#terms.push(term);
-    this.#termNumbers.set(term, number);
-    this.#noteCounts.push(0);
-    this.#placeInNote.push(0);
-    return number;
-  }
-
-  #addPosting(term: number, place: number): void {
-    this.#noteCounts.set(term, this.#noteCounts.at(term) + 1);
-    this.#postingTerms.push(term);
-    const start = place * FIELD_COUNT;
-    let elsewhere = 0;
-    for (let field = 0; field < FIELD_COUNT; field += 1) if (field !== BODY_FIELD) elsewhere += this.#hereCounts.at(start + field);
-    if (elsewhere === 0) {
-      this.#postingCounts.push(this.#hereCounts.at(start + BODY_FIELD));
+  #count(values: Int32Array, term: number, field: number, firstPosting: number): void {
+    const last = values[term + RECORD.lastPosting] ?? 0;
+    if (last < firstPosting) {
+      this.#postingTerms.push(term);
+      this.#postingCounts.push(field === BODY_FIELD ? 1 : this.#countsByField(0, field));
+      values[term + RECORD.lastPosting] = this.#postingTerms.length;
+      const noteCount = values[term + RECORD.noteCount] ?? 0;
+      values[term + RECORD.noteCount] = noteCount + 1;
+      if (noteCount === 0) this.#terms.push(term);
       return;
     }
-    this.#postingCounts.push(BY_FIELD + this.#byField.length);
-    for (let field = 0; field < FIELD_COUNT; field += 1) this.#byField.push(this.#hereCounts.at(start + field));
+    const count = this.#postingCounts.at(last - 1);
+    if (count >= BY_FIELD) this.#byField.increase(count - BY_FIELD + field);
+    else if (field === BODY_FIELD) this.#postingCounts.set(last - 1, count + 1);
+    else this.#postingCounts.set(last - 1, this.#countsByField(count, field));
   }
 
-  /** Every term's notes and counts together, in order of note; the nth term's end where `starts` says. */
-  #postingsByTerm(): { readonly starts: Uint32Array; readonly notes: Uint32Array; readonly counts: Uint32Array } {
-    const all = this.#postingTerms.view();
-    const allCounts = this.#postingCounts.view();
-    const starts = new Uint32Array(this.#terms.length + 1);
-    for (let term = 1; term < this.#terms.length; term += 1) starts[term] = (starts[term - 1] ?? 0) + this.#noteCounts.at(term);
-    const next = new Uint32Array(starts.length);
-    next.set(starts.subarray(0, -1), 1);
-    const notes = new Uint32Array(all.length);
-    const counts = new Uint32Array(all.length);
+  /** Begins a count by field, of so many in the body and one in another. */
+  #countsByField(inBody: number, field: number): number {
+    const start = this.#byField.length;
+    for (let one = 0; one < FIELD_COUNT; one += 1) this.#byField.push(one === BODY_FIELD ? inBody : Number(one === field));
+    return BY_FIELD + start;
+  }
+
+  #learn(word: string, record: number): void {
+    const term = termOf(word);
+    const own = term === '' ? 0 : term === word ? record : this.#words.recordOf(term);
+    this.#words.values[record + RECORD.term] = own;
+  }
+
+  /** Every term's notes, each with its count behind it, in order; the nth term's begin where `starts` says. */
+  #postingsByTerm(terms: readonly string[]): { readonly starts: Uint32Array; readonly postings: Uint32Array } {
+    const starts = new Uint32Array(terms.length + 1);
+    // Where a term's next note goes stands for the time being in the place of its last posting, and below those to come.
+    for (const [nth, term] of terms.entries()) {
+      const record = this.#words.recordOf(term);
+      this.#words.values[record + RECORD.lastPosting] = starts[nth] ?? 0;
+      starts[nth + 1] = (starts[nth] ?? 0) + (this.#words.values[record + RECORD.noteCount] ?? 0);
+    }
+    const { values } = this.#words;
+    const records = this.#postingTerms.view();
+    const counts = this.#postingCounts.view();
+    const postings = new Uint32Array(2 * records.length);
     for (let note = 0; note < this.size; note += 1) {
-      const end = note + 1 < this.size ? this.#postingStarts.at(note + 1) : all.length;
+      const end = note + 1 < this.size ? this.#postingStarts.at(note + 1) : records.length;
       for (let at = this.#postingStarts.at(note); at < end; at += 1) {
-        const term = all[at] ?? 0;
-        const to = next[term] ?? 0;
-        next[term] = to + 1;
-        notes[to] = note;
-        counts[to] = allCounts[at] ?? 0;
+        const next = (records[at] ?? 0) + RECORD.lastPosting;
+        const to = values[next] ?? 0;
+        values[next] = to + 1;
+        postings[2 * to] = note;
+        postings[2 * to + 1] = counts[at] ?? 0;
       }
     }
-    return { starts, notes, counts };
+    return { starts, postings };
   }
 
   /** In how many notes a term stands in each field; undefined where it stands in bodies alone. */
-  #fieldCounts(counts: Uint32Array): readonly number[] | undefined {
-    if (counts.every((count) => count < BY_FIELD)) return undefined;
+  #fieldCounts(postings: Uint32Array): readonly number[] | undefined {
     const sums = new Array<number>(FIELD_COUNT).fill(0);
-    for (const count of counts)
-      for (let field = 0; field < FIELD_COUNT; field += 1)
-        if (count < BY_FIELD ? field === BODY_FIELD : this.#byField.at(count - BY_FIELD + field) > 0) sums[field] = (sums[field] ?? 0) + 1;
+    let inBodiesAlone = 0;
+    for (let at = 1; at < postings.length; at += 2) {
+      const count = postings[at] ?? 0;
+      if (count < BY_FIELD) inBodiesAlone += 1;
+      else
+        for (let field = 0; field < FIELD_COUNT; field += 1)
+          if (this.#byField.at(count - BY_FIELD + field) > 0) sums[field] = (sums[field] ?? 0) + 1;
+    }
+    if (2 * inBodiesAlone === postings.length) return undefined;
+    sums[BODY_FIELD] = (sums[BODY_FIELD] ?? 0) + inBodiesAlone;
     return sums;
   }
 

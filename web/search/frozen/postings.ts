@@ -30,21 +30,24 @@ const spreadOf = (noteCount: number, count: number): number =>
 /**
  * Writes one term's notes.
  *
- * @param counts for each how often in the body, or `BY_FIELD` and where its counts begin in `byField`.
+ * @param postings each note and how often in its body, or `BY_FIELD` and where its counts begin in `byField`.
  */
-export function writePostings(
-  out: BitWriter,
-  noteCount: number,
-  notes: Uint32Array,
-  counts: Uint32Array,
-  byField: { at(index: number): number },
-): void {
-  const spread = spreadOf(noteCount, notes.length);
+export function writePostings(out: BitWriter, noteCount: number, postings: Uint32Array, byField: { at(index: number): number }): void {
+  const spread = spreadOf(noteCount, postings.length / 2);
   let before = -1;
-  for (const [at, note] of notes.entries()) {
-    writeGap(out, note - before - 1, spread);
+  for (let at = 0; at < postings.length; at += 2) {
+    const note = postings[at] ?? 0;
+    const gap = note - before - 1;
     before = note;
-    const count = counts[at] ?? 1;
+    const count = postings[at + 1] ?? 1;
+    const steps = gap >>> spread;
+    const width = steps + spread + 2;
+    if (count === 1 && steps < MANY_STEPS && width <= 32) {
+      // As most are: the steps in ones, a nought, the rest, and a nought for the count.
+      out.put((((2 ** (steps + 1) - 2) << spread) | (gap & ((1 << spread) - 1))) << 1, width);
+      continue;
+    }
+    writeGap(out, gap, spread);
     if (count === 1) out.put(0, 1);
     else if (count < BY_FIELD) {
       out.put(0b10, 2);

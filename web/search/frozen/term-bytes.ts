@@ -7,14 +7,15 @@ import type { GrowingBytes } from './growing-bytes.ts';
 
 /** The bytes of a term. */
 export function termBytes(term: string): Uint8Array {
-  const bytes: number[] = [];
+  const bytes = new Uint8Array(3 * term.length);
+  let length = 0;
   for (let at = 0; at < term.length; at += 1) {
     const unit = term.charCodeAt(at);
-    if (unit < 0x80) bytes.push(unit);
-    else if (unit < 0x800) bytes.push(0xc0 | (unit >> 6), 0x80 | (unit & 0x3f));
-    else bytes.push(0xe0 | (unit >> 12), 0x80 | ((unit >> 6) & 0x3f), 0x80 | (unit & 0x3f));
+    if (unit >= 0x800) bytes[length++] = 0xe0 | (unit >> 12);
+    if (unit >= 0x80) bytes[length++] = unit < 0x800 ? 0xc0 | (unit >> 6) : 0x80 | ((unit >> 6) & 0x3f);
+    bytes[length++] = unit < 0x80 ? unit : 0x80 | (unit & 0x3f);
   }
-  return Uint8Array.from(bytes);
+  return bytes.subarray(0, length);
 }
 
 /** The term of some bytes. */
