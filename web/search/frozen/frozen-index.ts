@@ -38,24 +38,31 @@ export type MatchedFields = Readonly<Record<string, readonly SearchField[]>>;
 const BOOSTS = SEARCH_FIELDS.map((field) => BOOST[field]);
 const NAMES = new TextDecoder();
 
+/** Of what is kept of a note while a query runs, the bits of its last spelling, and one more spelling above them. */
+const SPELLING_BITS = 16;
+const ONE_MORE = 1 << SPELLING_BITS;
+const SPELLING = ONE_MORE - 1;
+
 /**
- * Full text of notes that do not change, read from the bytes it is stored as. Nothing is taken apart beforehand: a query reads the
- * dictionary's blocks and the notes of its terms. It ranks as minisearch does under `EXACT_OPTIONS`, by BM25+ field by field.
+ * Full text of notes that do not change, read from the bytes it is stored as. Only lengths and starts are unpacked beforehand: a
+ * query reads the dictionary's blocks and the notes of its terms. It ranks as minisearch does under `EXACT_OPTIONS`, by BM25+ field by field.
  */
 export class FrozenIndex {
   readonly #parts: IndexParts;
   readonly #dictionary: TermDictionary;
   readonly #postings: PostingsReader;
   readonly #scores: Float64Array;
-  /** The last spelling that a note was found by, counted through the query from 1. */
-  readonly #lastSpelling: Uint16Array;
-  /** How many spellings a note was found by. */
-  readonly #spellings: Uint16Array;
+  /** The last spelling that a note was found by, counted through the query from 1, and above it by how many it was found. */
+  readonly #foundBy: Int32Array;
   readonly #touched: Uint32Array;
   readonly #removed: Uint8Array;
   /** What the term at hand counts in each field. */
   readonly #factors = new Float64Array(FIELD_COUNT);
   readonly #ends: EndsTable;
+  /** How long each field is on the average, at the query at hand. */
+  readonly #averages = new Float64Array(FIELD_COUNT);
+  /** How much the length of a note's body weighs against a word's standing there often, as long as the average is the same. */
+  readonly #bodyWeights: Float64Array;
   /** How long the fields of the notes it answers with are together. */
   readonly #lengthSums: Float64Array;
   /** In how many notes the term at hand stands, field by field, here and beside. */
@@ -71,8 +78,8 @@ export class FrozenIndex {
     this.#postings = new PostingsReader(parts.postings, noteCount);
     this.#ends = { starts: parts.endStarts, gaps: parts.endGaps };
     this.#scores = new Float64Array(noteCount);
-    this.#lastSpelling = new Uint16Array(noteCount);
-    this.#spellings = new Uint16Array(noteCount);
+    this.#foundBy = new Int32Array(noteCount);
+    this.#bodyWeights = new Float64Array(noteCount);
     this.#touched = new Uint32Array(noteCount + 1);
     this.#removed = new Uint8Array(noteCount);
     // Lengths are whole numbers, and so are their sums.
@@ -152,6 +159,7 @@ export class FrozenIndex {
 
   /** Notes that hold every word, best first; of equal ones the one taken in first. */
   rank(words: readonly WantedWord[], most = Infinity, kind?: NoteKind): readonly Ranked[] {
+    this.#weighLengths();
     let lastSpelling = 0;
     let floor = 0;
     for (const word of words) {
@@ -191,30 +199,37 @@ export class FrozenIndex {
     this.#postings.read(start, holderCount);
     const { notes, counts } = this.#postings;
     const scores = this.#scores;
-    const lastSpelling = this.#lastSpelling;
-    const spellings = this.#spellings;
+    const foundBy = this.#foundBy;
     const touched = this.#touched;
-    const { lengths } = this.#parts;
+    const bodyWeights = this.#bodyWeights;
     const inBody = this.#weigh(weight);
-    const perWord = (BM25.k * BM25.b) / this.averageLength(BODY_FIELD);
     let touchedCount = this.#touchedCount;
     for (let at = 0; at < holderCount; at += 1) {
       const note = notes[at] ?? 0;
-      const last = lastSpelling[note] ?? 0;
+      const found = foundBy[note] ?? 0;
+      const last = found & SPELLING;
       if (last < floor) continue;
       // Written whether it is new or not: a choice here would be guessed wrongly by the processor too often.
       touched[touchedCount] = note;
       touchedCount += Number(last === 0);
-      spellings[note] = (spellings[note] ?? 0) + Number(last !== spelling);
-      lastSpelling[note] = spelling;
+      foundBy[note] = found - last + spelling + Number(last !== spelling) * ONE_MORE;
       const count = counts[at] ?? 0;
       const counted =
-        count < BY_FIELD
-          ? inBody * (BM25.d + (count * (BM25.k + 1)) / (count + AT_LEAST + perWord * (lengths[note * FIELD_COUNT + BODY_FIELD] ?? 0)))
-          : this.#counted(count, note);
+        count < BY_FIELD ? inBody * (BM25.d + (count * (BM25.k + 1)) / (count + (bodyWeights[note] ?? 0))) : this.#counted(count, note);
       scores[note] = (scores[note] ?? 0) + counted;
     }
     this.#touchedCount = touchedCount;
+  }
+
+  /** Takes the averages as they are now, and weighs the bodies anew where theirs has changed. */
+  #weighLengths(): void {
+    const before = this.#averages[BODY_FIELD];
+    for (let field = 0; field < FIELD_COUNT; field += 1) this.#averages[field] = this.averageLength(field);
+    const average = this.#averages[BODY_FIELD] ?? 1;
+    if (average === before) return;
+    const { lengths } = this.#parts;
+    for (let note = 0; note < this.#bodyWeights.length; note += 1)
+      this.#bodyWeights[note] = AT_LEAST + (BM25.k * BM25.b * (lengths[note * FIELD_COUNT + BODY_FIELD] ?? 0)) / average;
   }
 
   /** What a term counts in a note that holds it in several fields. */
@@ -225,7 +240,7 @@ export class FrozenIndex {
     for (let field = 0; field < FIELD_COUNT; field += 1) {
       const times = byField.at(count - BY_FIELD + field);
       if (times > 0)
-        sum += (factors[field] ?? 0) * often(times, this.#parts.lengths[note * FIELD_COUNT + field] ?? 0, this.averageLength(field));
+        sum += (factors[field] ?? 0) * often(times, this.#parts.lengths[note * FIELD_COUNT + field] ?? 0, this.#averages[field] ?? 1);
     }
     return sum;
   }
@@ -235,8 +250,11 @@ export class FrozenIndex {
     const factors = this.#factors;
     const noteCount = this.rankedCount;
     this.#countHeld();
-    for (let field = this.#dictionary.inBodiesAlone ? BODY_FIELD : 0; field < FIELD_COUNT; field += 1)
-      factors[field] = weight * (BOOSTS[field] ?? 1) * rarity(this.#held[field] ?? 0, noteCount);
+    for (let field = this.#dictionary.inBodiesAlone ? BODY_FIELD : 0; field < FIELD_COUNT; field += 1) {
+      const held = this.#held[field] ?? 0;
+      // A term counts nothing where it does not stand, and its rarity takes time.
+      factors[field] = held === 0 ? 0 : weight * (BOOSTS[field] ?? 1) * rarity(held, noteCount);
+    }
     return factors[BODY_FIELD] ?? 0;
   }
 
@@ -267,13 +285,19 @@ export class FrozenIndex {
     const wanted = kind && kindNumber(kind);
     const best: { note: number; score: number }[] = [];
     const worseThan = (a: Ranked, b: Ranked): boolean => a.score < b.score || (a.score === b.score && a.note > b.note);
+    const touched = this.#touched;
+    const foundBy = this.#foundBy;
+    const scores = this.#scores;
+    const removed = this.#removed;
+    const { kinds } = this.#parts;
+    /** What a note must score to be among the best so far. */
+    let enough = -1;
     for (let at = 0; at < this.#touchedCount; at += 1) {
-      const note = this.#touched[at] ?? 0;
-      if ((this.#lastSpelling[note] ?? 0) < floor || this.#removed[note] === 1) continue;
-      if (wanted !== undefined && this.#parts.kinds[note] !== wanted) continue;
-      const score = (this.#scores[note] ?? 0) * (this.#spellings[note] ?? 0);
-      const last = best[best.length - 1];
-      if (best.length === most && last && score < last.score) continue;
+      const note = touched[at] ?? 0;
+      const found = foundBy[note] ?? 0;
+      const score = (scores[note] ?? 0) * (found >> SPELLING_BITS);
+      if (score < enough || (found & SPELLING) < floor || removed[note] === 1) continue;
+      if (wanted !== undefined && kinds[note] !== wanted) continue;
       best.push({ note, score });
       if (most === Infinity) continue;
       for (let to = best.length - 1; to > 0; to -= 1) {
@@ -283,6 +307,7 @@ export class FrozenIndex {
         best[to] = above;
       }
       if (best.length > most) best.pop();
+      if (best.length === most) enough = best[most - 1]?.score ?? enough;
     }
     return most === Infinity ? best.sort((a, b) => b.score - a.score || a.note - b.note) : best;
   }
@@ -291,8 +316,7 @@ export class FrozenIndex {
     for (let at = 0; at < this.#touchedCount; at += 1) {
       const note = this.#touched[at] ?? 0;
       this.#scores[note] = 0;
-      this.#lastSpelling[note] = 0;
-      this.#spellings[note] = 0;
+      this.#foundBy[note] = 0;
     }
     this.#touchedCount = 0;
   }

@@ -1,19 +1,20 @@
 import { SEARCH_VERSION } from '../search-options.ts';
+import { packNumbers, packRising, unpackNumbers, unpackRising } from './packed-numbers.ts';
 
 /** “TGFX”, read as a number of this machine: one that counts bytes the other way round finds no index. */
 const MAGIC = 0x5846_4754;
 /** Grows when the bytes change; what the words mean is in `SEARCH_VERSION`. */
-export const LAYOUT_VERSION = 2;
+export const LAYOUT_VERSION = 3;
 
 /** Parts of a frozen index in the order they lie, those of larger numbers first. */
 const PART_NAMES = [
   'averages',
+  'versions',
+  'postings',
   'blockBytes',
   'blockBits',
   'endStarts',
   'nameStarts',
-  'versions',
-  'postings',
   'lengths',
   'kinds',
   'endGaps',
@@ -46,8 +47,19 @@ const HEAD_WORDS = HEAD.parts + 2 * PART_NAMES.length;
 
 const roundUp = (bytes: number): number => 8 * Math.ceil(bytes / 8);
 
+/** The parts as they are stored: lists of small numbers, and of numbers that rise by small steps, in fewer bytes. */
+const stored = (parts: IndexParts): Readonly<Record<PartName, Float64Array | Uint32Array | Uint8Array>> => ({
+  ...parts,
+  blockBytes: packRising(parts.blockBytes),
+  blockBits: packRising(parts.blockBits),
+  endStarts: packRising(parts.endStarts),
+  nameStarts: packRising(parts.nameStarts),
+  lengths: packNumbers(parts.lengths),
+});
+
 /** Lays the parts out in one run of bytes. */
-export function packIndex(parts: IndexParts): ArrayBuffer {
+export function packIndex(index: IndexParts): ArrayBuffer {
+  const parts = stored(index);
   const byteCount = PART_NAMES.reduce((sum, name) => sum + roundUp(parts[name].byteLength), roundUp(4 * HEAD_WORDS));
   const buffer = new ArrayBuffer(byteCount);
   const head = new Uint32Array(buffer, 0, HEAD_WORDS);
@@ -63,13 +75,13 @@ export function packIndex(parts: IndexParts): ArrayBuffer {
   head[HEAD.layout] = LAYOUT_VERSION;
   head[HEAD.words] = SEARCH_VERSION;
   head[HEAD.byteCount] = byteCount;
-  head[HEAD.noteCount] = parts.noteCount;
-  head[HEAD.termCount] = parts.termCount;
+  head[HEAD.noteCount] = index.noteCount;
+  head[HEAD.termCount] = index.termCount;
   head[HEAD.sum] = sumOf(buffer);
   return buffer;
 }
 
-/** The parts where they lie; undefined where the bytes are no index of this version, or not whole. */
+/** The parts, the large ones where they lie; undefined where the bytes are no index of this version, or not whole. */
 export function partsOf(buffer: ArrayBuffer): IndexParts | undefined {
   if (buffer.byteLength < 4 * HEAD_WORDS || buffer.byteLength % 8 !== 0) return undefined;
   const head = new Uint32Array(buffer, 0, HEAD_WORDS);
@@ -88,13 +100,13 @@ export function partsOf(buffer: ArrayBuffer): IndexParts | undefined {
     noteCount: head[HEAD.noteCount] ?? 0,
     termCount: head[HEAD.termCount] ?? 0,
     averages: new Float64Array(...place('averages')),
-    blockBytes: new Uint32Array(...place('blockBytes')),
-    blockBits: new Uint32Array(...place('blockBits')),
-    endStarts: new Uint32Array(...place('endStarts')),
-    nameStarts: new Uint32Array(...place('nameStarts')),
+    blockBytes: unpackRising(new Uint8Array(...place('blockBytes'))),
+    blockBits: unpackRising(new Uint8Array(...place('blockBits'))),
+    endStarts: unpackRising(new Uint8Array(...place('endStarts'))),
+    nameStarts: unpackRising(new Uint8Array(...place('nameStarts'))),
     versions: new Uint32Array(...place('versions')),
     postings: new Uint32Array(...place('postings')),
-    lengths: new Uint16Array(...place('lengths')),
+    lengths: Uint16Array.from(unpackNumbers(new Uint8Array(...place('lengths')))),
     kinds: new Uint8Array(...place('kinds')),
     endGaps: new Uint8Array(...place('endGaps')),
     terms: new Uint8Array(...place('terms')),
