@@ -16,7 +16,7 @@ const encoder = new TextEncoder();
 class Edited {
   readonly name: string;
   readonly #notebook = new Notebook();
-  readonly #search = new NoteSearch();
+  readonly #search: NoteSearch;
   readonly #dyestuff: MadeNote;
   #nth = 0;
 
@@ -24,9 +24,10 @@ class Edited {
     this.name = name;
     let dyestuff: MadeNote | undefined;
     for (const made of madeNotes(count, { short: true })) {
-      this.#put(made.path, made.text);
+      this.#notebook.put({ path: made.path, bytes: encoder.encode(made.text) });
       if (dyestuff === undefined && made.path.startsWith('dyestuffs/')) dyestuff = made;
     }
+    this.#search = NoteSearch.of(Array.from(this.#notebook.base.notes(), (note) => noteDocument(note)));
     if (!dyestuff) throw new Error('no dyestuff among the notes');
     this.#dyestuff = dyestuff;
   }

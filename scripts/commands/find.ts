@@ -55,8 +55,7 @@ function findDye(base: EvidenceBase, typed: string): readonly FoundRow[] | undef
 
 /** Full text; and where the words are a dyestuff's name, the notes that have it under another name. */
 function findWords({ base }: Notebook, words: string): readonly FoundRow[] {
-  const search = new NoteSearch();
-  for (const note of base.notes()) search.put(noteDocument(note));
+  const search = NoteSearch.of(Array.from(base.notes(), (note) => noteDocument(note)));
   return findNotes(base, words, search.query(words))
     .map(({ note, group, hit, named, compound }) =>
       rowOf(base, note, group, compound !== undefined ? whyCompound(compound) : named ? whyNamed(base, named) : whyFound(hit?.why ?? [])),

@@ -10,6 +10,7 @@ export function aSearchWorker(): Worker {
   );
   const wire = {
     postMessage: (message: SearchRequest) => setTimeout(() => heard(message), 0),
+    terminate: () => undefined,
     addEventListener: (_: 'message', listen: (event: { data: unknown }) => void) => listeners.push(listen),
   };
   return wire as unknown as Worker;

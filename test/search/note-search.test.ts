@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { parseNote } from '../../web/domain/note/parse-note.ts';
 import { noteDocument } from '../../web/search/note-documents.ts';
+import { IndexBuilder } from '../../web/search/frozen/index-builder.ts';
+import type { NoteDocument } from '../../web/search/note-documents.ts';
 import { NoteSearch } from '../../web/search/note-search.ts';
 import { SEARCH_VERSION } from '../../web/search/search-options.ts';
 
@@ -9,6 +11,11 @@ const searchOf = (files: Readonly<Record<string, string>>) => {
   const search = new NoteSearch();
   for (const [file, text] of Object.entries(files)) search.put(doc(file, text));
   return search;
+};
+const frozenOf = (documents: readonly NoteDocument[]) => {
+  const builder = new IndexBuilder();
+  for (const document of documents) builder.add(document);
+  return builder.freeze();
 };
 const ids = (search: NoteSearch, words: string) => search.query(words).map(({ id, near }) => (near ? `~${id}` : id));
 
@@ -92,15 +99,30 @@ describe('NoteSearch', () => {
     expect(search.query('madder', 1)).toHaveLength(1);
   });
 
-  test('comes back from a saved index, and not from one of another version or one cut short', () => {
-    const saved = search.save();
-    expect(saved.version).toBe(SEARCH_VERSION);
-    expect(
-      NoteSearch.restore(saved)
-        ?.query('krapp')
-        .map(({ id }) => id),
-    ).toEqual(['madder']);
-    expect(NoteSearch.restore({ ...saved, version: SEARCH_VERSION + 1 })).toBeUndefined();
-    expect(NoteSearch.restore({ ...saved, index: saved.index.slice(0, 50) })).toBeUndefined();
+  test('takes an index that was kept, and not one of another version or cut short', () => {
+    const notes = Object.entries(files).map(([file, text], nth) => ({ ...doc(file, text), version: nth + 1 }));
+    const bytes = frozenOf(notes);
+    const stamps = notes.map(({ file, version }) => [file, version] as const);
+    const own = new NoteSearch();
+    expect(own.open(bytes.slice(0), stamps)).toEqual([]);
+    expect(ids(own, 'krapp')).toEqual(['madder']);
+    expect(own.open(bytes.slice(0, 800), stamps)).toBeUndefined();
+    const older = bytes.slice(0);
+    new Uint32Array(older)[2] = SEARCH_VERSION + 1;
+    expect(own.open(older, stamps)).toBeUndefined();
+    // What could not be read changed nothing.
+    expect(ids(own, 'krapp')).toEqual(['madder']);
+  });
+
+  test('wants what a kept index has in another version, or in one nobody knows, and drops what is gone', () => {
+    const notes = [doc('a.md', 'weld one'), { ...doc('b.md', 'weld two'), version: 2 }, { ...doc('c.md', 'weld three'), version: 3 }];
+    const own = new NoteSearch();
+    const stamps = [['a.md', undefined] as const, ['b.md', 4] as const, ['d.md', 5] as const];
+    expect(own.open(frozenOf([...notes, { ...doc('e.md', 'weld'), version: 6 }]), [...stamps, ['e.md', 6]])).toEqual([
+      'a.md',
+      'b.md',
+      'd.md',
+    ]);
+    expect(ids(own, 'weld')).toEqual(['e']);
   });
 });

@@ -48,9 +48,9 @@ describe('searchService', () => {
     ask({ id: 2, do: 'remove', files: ['a.md'] });
     ask({ id: 3, do: 'clear' });
     expect(replies).toEqual([
-      { id: 1, is: 'done', size: 2 },
-      { id: 2, is: 'done', size: 1 },
-      { id: 3, is: 'done', size: 0 },
+      { id: 1, is: 'done', size: 2, edited: 2 },
+      { id: 2, is: 'done', size: 1, edited: 1 },
+      { id: 3, is: 'done', size: 0, edited: 0 },
     ]);
   });
 });

@@ -94,7 +94,11 @@ async function open(app: TgApp, board: NoticeBoard): Promise<void> {
     wirePot(app, keeper, engine, today);
   }
   answerRemarks(app, keeper, { now: () => Date.now(), newId: () => crypto.randomUUID() });
-  const finder = new SearchingFinder(engine, () => startWorker(searchAddress));
+  const finder = new SearchingFinder(
+    engine,
+    () => startWorker(searchAddress),
+    () => (keeper.isKept ? keeper.store : undefined),
+  );
   answerFinding(app, finder);
   const tellEnd = (reason: 'terminated' | 'newer-version') => {
     const rescue = async () => {

@@ -1,6 +1,6 @@
 import type { SearchReply, SearchRequest, SearchWire } from './messages.ts';
 import type { NoteDocument } from './note-documents.ts';
-import type { FoundNote } from './note-search.ts';
+import type { FileVersion, FoundNote } from './note-search.ts';
 
 /** A request before it has its number; written out so that each member keeps its own keys. */
 type Unnumbered<T> = T extends unknown ? Omit<T, 'id'> : never;
@@ -14,19 +14,52 @@ export class SearchClient {
   readonly #waiting = new Map<number, { readonly resolve: (reply: SearchReply) => void; readonly reject: (fault: Error) => void }>();
   #sent = 0;
   #latestQuery = 0;
+  #edited = 0;
 
   constructor(wire: SearchWire) {
     this.#wire = wire;
     wire.addEventListener('message', ({ data }) => this.#hear(data as SearchReply));
   }
 
+  /** How many notes were edited since the index was frozen, as was last heard. */
+  get editedCount(): number {
+    return this.#edited;
+  }
+
   /** Adds notes or puts them in the place of those of the same files; resolves with how many the index holds. */
   async put(documents: readonly NoteDocument[]): Promise<number> {
-    const parts: Promise<SearchReply>[] = [];
-    for (let at = 0; at < documents.length; at += AT_ONCE)
-      parts.push(this.#ask({ do: 'put', documents: documents.slice(at, at + AT_ONCE) }));
-    const last = (await Promise.all(parts)).at(-1);
+    const last = (await this.#inParts('put', documents)).at(-1);
     return last?.is === 'done' ? last.size : 0;
+  }
+
+  /**
+   * Takes an index that was kept; its buffer is given away.
+   *
+   * @returns the files it lacks or has in another version; undefined where the bytes are no index.
+   */
+  async open(bytes: ArrayBuffer, notebook: readonly FileVersion[]): Promise<readonly string[] | undefined> {
+    const reply = await this.#ask({ do: 'open', bytes, notebook }, [bytes]);
+    return reply.is === 'opened' ? reply.lacking : undefined;
+  }
+
+  /**
+   * Takes an index just made of the notes at hand; its buffer is given away.
+   *
+   * @param since files that were put or removed since its making began.
+   */
+  async adopt(bytes: ArrayBuffer, since: readonly string[]): Promise<void> {
+    await this.#ask({ do: 'adopt', bytes, since }, [bytes]);
+  }
+
+  /** Takes notes into an index in the making. */
+  async take(documents: readonly NoteDocument[]): Promise<void> {
+    await this.#inParts('take', documents);
+  }
+
+  /** The index made of what was taken, as many times as wanted. */
+  async freeze(copies: number): Promise<readonly ArrayBuffer[]> {
+    const reply = await this.#ask({ do: 'freeze', copies });
+    return reply.is === 'frozen' ? reply.copies : [];
   }
 
   /** Takes the notes of files out. */
@@ -51,17 +84,25 @@ export class SearchClient {
     return reply.is === 'found' && mine === this.#latestQuery ? reply.notes : undefined;
   }
 
-  #ask(request: Unnumbered<SearchRequest>): Promise<SearchReply> {
+  #inParts(what: 'put' | 'take', documents: readonly NoteDocument[]): Promise<readonly SearchReply[]> {
+    const parts: Promise<SearchReply>[] = [];
+    for (let at = 0; at < documents.length; at += AT_ONCE)
+      parts.push(this.#ask({ do: what, documents: documents.slice(at, at + AT_ONCE) }));
+    return Promise.all(parts);
+  }
+
+  #ask(request: Unnumbered<SearchRequest>, transfer: ArrayBuffer[] = []): Promise<SearchReply> {
     const id = ++this.#sent;
     return new Promise((resolve, reject) => {
       this.#waiting.set(id, { resolve, reject });
-      this.#wire.postMessage({ ...request, id } satisfies SearchRequest);
+      this.#wire.postMessage({ ...request, id } satisfies SearchRequest, transfer);
     });
   }
 
   #hear(reply: SearchReply): void {
     const caller = this.#waiting.get(reply.id);
     this.#waiting.delete(reply.id);
+    if (reply.is === 'done') this.#edited = reply.edited;
     if (reply.is === 'failed') caller?.reject(new Error(reply.why));
     else caller?.resolve(reply);
   }

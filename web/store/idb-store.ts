@@ -172,7 +172,7 @@ class IdbStore implements NotebookStore {
   keepDerived(name: string, { madeBy, bytes }: Derived): Promise<Result<void, StoreFailure>> {
     return this.#try(async () => {
       const writing = this.#database.transaction('derived', 'readwrite');
-      await wholeTransaction(writing, () => writing.store.put({ madeBy, bytes: bytes.slice() }, name));
+      await wholeTransaction(writing, () => writing.store.put({ madeBy, bytes: withOwnBuffer(bytes) }, name));
     });
   }
 
@@ -235,6 +235,9 @@ class IdbStore implements NotebookStore {
     }
   }
 }
+
+/** A part of a larger buffer would be kept with all of it. */
+const withOwnBuffer = (bytes: Uint8Array): Uint8Array => (bytes.byteLength === bytes.buffer.byteLength ? bytes : bytes.slice());
 
 const isThere = <T extends FileRecord>(record: T | undefined): record is T => record !== undefined;
 

@@ -3,7 +3,7 @@ import { searchService } from '../search-service.ts';
 
 const wire = self as unknown as SearchWire;
 const heard = searchService(
-  (reply) => wire.postMessage(reply),
+  (reply, transfer) => wire.postMessage(reply, transfer),
   (run) => setTimeout(run, 0),
 );
 wire.addEventListener('message', ({ data }) => heard(data as SearchRequest));
