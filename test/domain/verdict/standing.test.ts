@@ -230,3 +230,76 @@ describe('standing, the edges of its rules', () => {
     expect(standing([known, row('imported', '1400–1460')])).toBe('not-yet');
   });
 });
+
+describe('standing, what carries it and what only looks like it', () => {
+  const carriers = (rows: readonly string[], asked: Parameters<typeof ask>[1] = {}) =>
+    ask(rows, asked).dye.carriedBy.map(({ placed }) => placed.claim.nth);
+  const nearest = (rows: readonly string[]) => {
+    const { before, after } = ask(rows).dye.nearest;
+    return [before?.placed.claim.nth, after?.placed.claim.nth];
+  };
+
+  test('rule 1 rests on both sides, and on those alone that meet each other', () => {
+    const rows = [
+      row('grown', '1250–1295'),
+      row('imported', '1301–1350'),
+      row('absent', '1310–1400', 'reason: looked-for'),
+      row('absent', '1296–1300', 'reason: looked-for'),
+    ];
+    expect(standing(rows, { from: 1290, to: 1320 })).toBe('contested');
+    expect(carriers(rows, { from: 1290, to: 1320 })).toEqual([1, 2]);
+  });
+  test('rule 1: an absence over part of the span contests, and sides without a first year do', () => {
+    expect(standing([row('grown', '1250–1350'), row('absent', '1320–1400')], { from: 1290, to: 1340 })).toBe('contested');
+    expect(standing([row('grown', '../1350'), row('absent', '../1400')])).toBe('contested');
+  });
+  test('rule 1: an absence later than the span contests nothing', () => {
+    expect(standing([row('grown', '1250–1350'), row('absent', '1320–1400')])).toBe('local');
+  });
+  test.each([
+    ['throughout', '1250–1350'],
+    ['part', '1305–1350'],
+    ['perhaps', 'c. 1320'],
+  ])('rule 4: a soft claim is perhaps with time %s', (_time, when) => {
+    expect(standing([row('imported', when, 'sure: likely')], { from: 1295, to: 1310 })).toBe('perhaps');
+  });
+  test('rule 5: only the end that lies between may not be known', () => {
+    expect(standing([row('imported', '1310–1400', 'end: known')])).toBe('nearby');
+    expect(standing([row('imported', '1200–1290', 'start: known')])).toBe('nearby');
+  });
+  test('rule 5: the reach is that of the asked year nearest to the claim', () => {
+    // 50 years up to 1500, 25 after.
+    expect(standing([row('imported', '1540–1550')], { from: 1490, to: 1510 })).toBe('unrecorded');
+    expect(standing([row('imported', '1450–1455')], { from: 1490, to: 1510 })).toBe('nearby');
+  });
+  test('rule 5: a neighbour in part of the span counts; another place does not, however its claim is meant', () => {
+    expect(standing([row('imported', '1320–1400', '', 'ireland')], { from: 1290, to: 1340 })).toBe('nearby');
+    expect(standing([row('imported', '1250–1350', 'extent: somewhere', 'scotland')])).toBe('unrecorded');
+  });
+  test('rule 6 rests on the claims whose start or end is known', () => {
+    const later = [row('imported', '1400–1450'), row('imported', '1400–1460', 'start: known')];
+    expect([standing(later), carriers(later)]).toEqual(['not-yet', [1]]);
+    const earlier = [row('imported', '1100–1200'), row('imported', '1150–1200', 'end: known')];
+    expect([standing(earlier), carriers(earlier)]).toEqual(['no-longer', [1]]);
+  });
+  test('rule 6: a known start says nothing of what came after, nor a known end of what went before', () => {
+    expect(standing([row('imported', '900–1000', 'start: known')])).toBe('unrecorded');
+    expect(standing([row('imported', '1600–1700', 'end: known')])).toBe('unrecorded');
+  });
+  test('rule 6: what was had since nobody knows when is earlier than any known start', () => {
+    const rows = [row('imported', '../-0600', 'end: known'), row('imported', '-0300/-0200', 'start: known')];
+    expect(standing(rows, { from: -500 })).toBe('unrecorded');
+  });
+  test('rule 7: the nearest years are those of hard claims that speak and say it was there', () => {
+    const rows = [
+      row('imported', '900–1000'),
+      row('imported', '1000–1100', 'sure: likely'),
+      row('absent', '1000–1150'),
+      row('imported', '1000–1200', '', 'scotland'),
+      row('imported', '1700–1800'),
+      row('imported', '1500–1600'),
+      row('imported', '1500–1550'),
+    ];
+    expect(nearest(rows)).toEqual([0, 5]);
+  });
+});
