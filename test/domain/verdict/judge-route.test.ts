@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type JudgedMaterial, judgeRoute, type RouteQuestion } from '../../../web/domain/verdict/judge-route.ts';
+import { judgeRoute, type RouteQuestion } from '../../../web/domain/verdict/judge-route.ts';
+import { KnownMaterials } from '../../../web/domain/verdict/known-materials.ts';
 import { routeOf, UNNAMED, undyedRoute } from '../../../web/domain/verdict/route.ts';
 import { noteId } from '../../../web/domain/note/note.ts';
 import { aDyestuff, aNote, aNotebook, aWorld } from '../../helpers/a-notebook.ts';
@@ -295,7 +296,7 @@ describe('judgeRoute, the edges of its rules', () => {
       'recipes/red.md': dyed('{what: madder, role: dye}', '{what: alum, role: mordant}'),
       'recipes/like.md': dyed('{what: lac, role: dye, stands-for: madder}', '{what: alum, role: assistant}'),
     });
-    const known = new Map<string, JudgedMaterial>();
+    const known = new KnownMaterials();
     for (const fibre of ['wool', 'linen', undefined])
       for (const recipe of ['red', 'like']) {
         const route = routeOf(evidence, noteId(recipe), fibre);

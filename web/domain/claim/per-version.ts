@@ -17,3 +17,20 @@ export function perVersion<T>(make: (base: EvidenceBase) => T, on?: DependsOn): 
     return value;
   };
 }
+
+/**
+ * The same for what is worked out from a notebook with something else beside it.
+ *
+ * @param make works it out; what stands beside the evidence must give the same as long as what it depends on there does not change.
+ */
+export function perVersionWith<K extends object, T>(
+  make: (base: EvidenceBase, beside: K) => T,
+  on?: DependsOn,
+): (base: EvidenceBase, beside: K) => T {
+  const kept = perVersion(() => new WeakMap<K, { readonly value: T }>(), on);
+  return (base, beside) => {
+    const known = kept(base).get(beside) ?? { value: make(base, beside) };
+    kept(base).set(beside, known);
+    return known.value;
+  };
+}

@@ -1,12 +1,14 @@
-import type { EvidenceBase } from '../claim/evidence-base.ts';
+import { type EvidenceBase, MATERIAL_KINDS } from '../claim/evidence-base.ts';
+import { perVersionWith } from '../claim/per-version.ts';
 import { deltaE00 } from '../colour/delta-e.ts';
 import { labToLch } from '../colour/lab.ts';
 import type { SwatchColour } from '../colour/swatch-colour.ts';
-import { dyedRecipes, type DyedSample, judgedFibre, undyedCloths } from '../verdict/cloths.ts';
-import { type Cap, type JudgedMaterial, judgeRoute, type RouteJudgement, type RouteQuestion } from '../verdict/judge-route.ts';
+import { type DyedRecipe, dyedRecipes, type DyedSample, judgedFibre, undyedCloths } from '../verdict/cloths.ts';
+import { type Cap, judgeRoute, type RouteJudgement, type RouteQuestion } from '../verdict/judge-route.ts';
+import { KnownMaterials } from '../verdict/known-materials.ts';
 import { mayIllustrate } from '../verdict/may-illustrate.ts';
 import { predictedCloths } from '../verdict/predicted-cloths.ts';
-import { routeOf, undyedRoute } from '../verdict/route.ts';
+import { type Route, routeOf, undyedRoute } from '../verdict/route.ts';
 import type { SampleColours } from '../verdict/sample-colours.ts';
 import { type Origin, ORIGINS, type Verdict, VERDICTS } from '../verdict/standing-words.ts';
 import { hueFamily, HUE_FAMILIES, type HueFamily } from './hue-family.ts';
@@ -34,28 +36,19 @@ export interface PaletteColour {
 
 /** Every colour of the notebook judged for a place and span, by id. Other fibres of a class do not count: a palette is of what was made. */
 export function paletteOf(base: EvidenceBase, colours: SampleColours, question: RouteQuestion): readonly PaletteColour[] {
-  const known = new Map<string, JudgedMaterial>();
-  const dyed = dyedRecipes(base, colours).flatMap(({ recipe, samples }): PaletteColour[] => {
-    const byFibre = new Map<string | undefined, DyedSample[]>();
-    for (const sample of samples) {
-      if (!fits(base, sample.fibre, question.fibre)) continue;
-      byFibre.set(sample.fibre, [...(byFibre.get(sample.fibre) ?? []), sample]);
-    }
-    return [...byFibre].flatMap(([fibre, own]): PaletteColour[] => {
-      const judged = (cap?: Cap) =>
-        judgeRoute(base, routeOf(base, recipe, judgedFibre(base, recipe, fibre)), withFibre(question, question.fibre ?? fibre), {
-          brief: true,
-          known,
-          ...(cap && { cap }),
-        });
-      const earned = judged();
-      const fitting = mayIllustrate(base, own, earned.verdict);
-      const shown = fitting.length > 0 ? fitting : own;
-      const colour = meanColour(base, shown);
-      if (!colour) return [];
-      const judgement = fitting.length > 0 ? earned : judged('undeclared-deviation');
-      return [entry(`${recipe}|${fibre ?? ''}`, judgement, colour, shown, fibre)];
-    });
+  const known = new KnownMaterials();
+  const dyed = dyedRows(base, colours).flatMap((row): PaletteColour[] => {
+    const { id, route, fibre, samples } = row;
+    if (!fits(base, fibre, question.fibre)) return [];
+    const asked = withFibre(question, question.fibre ?? fibre);
+    const judged = (cap?: Cap) => judgeRoute(base, route, asked, { brief: true, known, ...(cap && { cap }) });
+    const earned = judged();
+    const fitting = mayIllustrate(base, samples, earned.verdict);
+    const shown = fitting.length > 0 && fitting.length < samples.length ? fitting : samples;
+    const colour = shown === samples ? row.mean() : meanColour(base, shown);
+    if (!colour) return [];
+    const judgement = fitting.length > 0 ? earned : judged('undeclared-deviation');
+    return [entry(id, judgement, colour, shown, fibre)];
   });
   const undyed = undyedCloths(base, colours).flatMap(({ fibre, name, colour }): PaletteColour[] => {
     const route = fits(base, fibre, question.fibre) ? undyedRoute(base, fibre, name) : undefined;
@@ -73,12 +66,43 @@ export function paletteOf(base: EvidenceBase, colours: SampleColours, question: 
   return [...dyed, ...undyed].sort((a, b) => (a.id < b.id ? -1 : 1));
 }
 
+/** What was made of one recipe on one fibre, before anything is asked of it. */
+interface DyedRow {
+  readonly id: string;
+  readonly route: Route;
+  readonly fibre: string | undefined;
+  readonly samples: readonly DyedSample[];
+  /** The mean colour of its samples, worked out when it is first wanted. */
+  readonly mean: () => SwatchColour | undefined;
+}
+
+/** The same at every place and date: a palette whose year is dragged only judges. */
+const dyedRows = perVersionWith((base, colours: SampleColours) => dyedRecipes(base, colours).flatMap((one) => rowsOf(base, one)), {
+  notes: ['trial', 'recipe', 'fibre'],
+  names: MATERIAL_KINDS,
+});
+
+function rowsOf(base: EvidenceBase, { recipe, samples }: DyedRecipe): readonly DyedRow[] {
+  const byFibre = new Map<string | undefined, DyedSample[]>();
+  for (const sample of samples) byFibre.set(sample.fibre, [...(byFibre.get(sample.fibre) ?? []), sample]);
+  return [...byFibre].map(([fibre, own]) => {
+    let mean: { readonly colour: SwatchColour | undefined } | undefined;
+    return {
+      id: `${recipe}|${fibre ?? ''}`,
+      route: routeOf(base, recipe, judgedFibre(base, recipe, fibre)),
+      fibre,
+      samples: own,
+      mean: () => (mean ??= { colour: meanColour(base, own) }).colour,
+    };
+  });
+}
+
 /**
  * What could be tried: over-dyes nobody dyed yet, each of the samples nearest to their recipes' means, that stand at plausible.
  * None of them stands better: a prediction is no cloth.
  */
 export function couldBeTried(base: EvidenceBase, colours: SampleColours, question: RouteQuestion): readonly PaletteColour[] {
-  const known = new Map<string, JudgedMaterial>();
+  const known = new KnownMaterials();
   const middle = (samples: readonly DyedSample[]): readonly DyedSample[] => {
     const mean = meanColour(base, samples)?.lab10;
     const nearest = mean && [...samples].sort((a, b) => deltaE00(a.colour.lab10, mean) - deltaE00(b.colour.lab10, mean))[0];

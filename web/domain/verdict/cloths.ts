@@ -1,4 +1,5 @@
 import type { EvidenceBase } from '../claim/evidence-base.ts';
+import { perVersionWith } from '../claim/per-version.ts';
 import type { SwatchColour } from '../colour/swatch-colour.ts';
 import type { Ingredient, Note, NoteId, Sample, TrialRecord } from '../note/note.ts';
 import type { SampleColours } from './sample-colours.ts';
@@ -27,8 +28,13 @@ export interface UndyedCloth {
   readonly colour: SwatchColour;
 }
 
-/** Every recipe with samples that have a colour, by id; its samples by trial. */
-export function dyedRecipes(base: EvidenceBase, colours: SampleColours): readonly DyedRecipe[] {
+/** Every recipe with samples that have a colour, by id; its samples by trial. The same lists until a trial, a recipe or a name changes. */
+export const dyedRecipes: (base: EvidenceBase, colours: SampleColours) => readonly DyedRecipe[] = perVersionWith(readDyedRecipes, {
+  notes: ['trial', 'recipe'],
+  names: ['fibre'],
+});
+
+function readDyedRecipes(base: EvidenceBase, colours: SampleColours): readonly DyedRecipe[] {
   const samplesOf = new Map<string, DyedSample[]>();
   for (const note of base.ofKind('trial')) {
     const { record } = note;
@@ -78,11 +84,13 @@ export function judgedFibre(base: EvidenceBase, recipe: string, fibre: string | 
 }
 
 /** Every undyed colour of the notebook's fibres. */
-export function undyedCloths(base: EvidenceBase, colours: SampleColours): readonly UndyedCloth[] {
-  return base.ofKind('fibre').flatMap(({ id, file, record }) =>
-    record.undyed.flatMap((undyed): UndyedCloth[] => {
-      const colour = colours.of(undyed, file);
-      return colour ? [{ fibre: id, name: undyed.name, colour }] : [];
-    }),
-  );
-}
+export const undyedCloths: (base: EvidenceBase, colours: SampleColours) => readonly UndyedCloth[] = perVersionWith(
+  (base, colours) =>
+    base.ofKind('fibre').flatMap(({ id, file, record }) =>
+      record.undyed.flatMap((undyed): UndyedCloth[] => {
+        const colour = colours.of(undyed, file);
+        return colour ? [{ fibre: id, name: undyed.name, colour }] : [];
+      }),
+    ),
+  { notes: ['fibre'] },
+);

@@ -5,7 +5,8 @@ import { perNote } from '../claim/per-note.ts';
 import type { YearSpan } from '../date/date-span.ts';
 import type { Status } from '../note/note.ts';
 import { type RegionId, WORLD } from '../place/region-tree.ts';
-import type { Asked } from './judge-claim.ts';
+import type { Asked, JudgedClaim } from './judge-claim.ts';
+import type { KnownMaterials } from './known-materials.ts';
 import type { Route, RouteMaterial } from './route.ts';
 import { type RuleFinding, rulesFor } from './rules-for.ts';
 import { type MaterialStanding, standingOf } from './standing.ts';
@@ -71,7 +72,7 @@ export function judgeRoute(
     readonly cap?: Cap;
     readonly colourWords?: readonly string[];
     readonly brief?: boolean;
-    readonly known?: Map<string, JudgedMaterial>;
+    readonly known?: KnownMaterials;
   } = {},
 ): RouteJudgement {
   const asked: Asked = {
@@ -79,19 +80,22 @@ export function judgeRoute(
     span: question.span,
     fibreLine: question.fibre === undefined ? [] : base.fibreLine(question.fibre),
   };
-  const judge = (material: RouteMaterial, where: Asked, dyedHere: boolean): JudgedMaterial => {
-    const key = [material.id, where.region, where.fibreLine.join(' '), dyedHere].join('\n');
-    const found = extra.known?.get(key) ?? judgeMaterial(base, material, where, dyedHere, extra.brief);
-    extra.known?.set(key, found);
-    return found.material === material ? found : { ...found, material };
+  const judgeAll = (where: Asked, dyedHere: boolean) => {
+    const known = extra.known?.at(where, dyedHere);
+    return (material: RouteMaterial): JudgedMaterial => {
+      const found = known?.get(material.id);
+      if (found) return found.material === material ? found : { ...found, material };
+      const judged = judgeMaterial(base, material, where, dyedHere, extra.brief);
+      known?.keep(judged);
+      return judged;
+    };
   };
-  const here = route.materials.map((material) => judge(material, asked, question.dyedHere));
+  const here = route.materials.map(judgeAll(asked, question.dyedHere));
   const dyeingPlaceUnknown =
     !question.dyedHere &&
     here.some(({ material, standing }) => material.role === 'dye' && (standing === 'cloth-only' || standing === 'on-cloth'));
-  const materials = dyeingPlaceUnknown
-    ? here.map((one) => (one.material.role === 'dye' ? one : judge(one.material, { ...asked, region: WORLD }, false)))
-    : here;
+  const anywhere = judgeAll({ ...asked, region: WORLD }, false);
+  const materials = dyeingPlaceUnknown ? here.map((one) => (one.material.role === 'dye' ? one : anywhere(one.material))) : here;
 
   const standing =
     materials.length === 0 ? 'unrecorded' : materials.reduce<Standing>((worst, one) => worse(worst, one.standing), STANDINGS[0]);
@@ -137,11 +141,20 @@ function weakestClasses(atWorst: readonly JudgedMaterial[]): Pick<RouteJudgement
   const counted = atWorst
     .filter(({ everyday }) => !everyday)
     .map(({ carriedBy, material }) => ({
-      classes: independentClasses(carriedBy.map(({ placed }): Claim => placed.claim)),
+      classes: classesOf(carriedBy),
       classesOf: material.id,
     }))
     .sort((a, b) => a.classes.length - b.classes.length || (a.classesOf < b.classesOf ? -1 : 1));
   return counted[0] ?? { classes: [] };
+}
+
+/** Over many routes the same claims carry the same material. */
+const classesKept = new WeakMap<readonly JudgedClaim[], readonly EvidenceClass[]>();
+
+function classesOf(carriedBy: readonly JudgedClaim[]): readonly EvidenceClass[] {
+  const classes = classesKept.get(carriedBy) ?? independentClasses(carriedBy.map(({ placed }): Claim => placed.claim));
+  classesKept.set(carriedBy, classes);
+  return classes;
 }
 
 /** The colour-words one of whose meanings names a dyestuff of the route. */

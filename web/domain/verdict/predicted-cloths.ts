@@ -1,4 +1,5 @@
 import type { EvidenceBase } from '../claim/evidence-base.ts';
+import { perVersionWith } from '../claim/per-version.ts';
 import { overDye } from '../colour/kubelka-munk.ts';
 import type { Lab10 } from '../colour/lab.ts';
 import type { Nearness } from '../colour/nearness.ts';
@@ -130,17 +131,20 @@ function joined(first: Route, second: Route, fibre: string): Route {
 }
 
 /** The palest undyed colour of each fibre: what trials are dyed on unless they say otherwise. A kind without one takes its parent's. */
-export function groundsByFibre(base: EvidenceBase, colours: SampleColours): ReadonlyMap<string, Spectrum> {
-  const palest = new Map<string, SwatchColour>();
-  for (const { fibre, colour } of undyedCloths(base, colours)) {
-    const held = palest.get(fibre);
-    if (!held || colour.lab10[0] > held.lab10[0]) palest.set(fibre, colour);
-  }
-  const grounds = new Map<string, Spectrum>();
-  for (const { id } of base.ofKind('fibre')) {
-    const own = base.fibreLine(id).find((one) => palest.has(one));
-    const ground = own === undefined ? undefined : palest.get(own);
-    if (ground) grounds.set(id, ground.spectrum);
-  }
-  return grounds;
-}
+export const groundsByFibre: (base: EvidenceBase, colours: SampleColours) => ReadonlyMap<string, Spectrum> = perVersionWith(
+  (base, colours) => {
+    const palest = new Map<string, SwatchColour>();
+    for (const { fibre, colour } of undyedCloths(base, colours)) {
+      const held = palest.get(fibre);
+      if (!held || colour.lab10[0] > held.lab10[0]) palest.set(fibre, colour);
+    }
+    const grounds = new Map<string, Spectrum>();
+    for (const { id } of base.ofKind('fibre')) {
+      const own = base.fibreLine(id).find((one) => palest.has(one));
+      const ground = own === undefined ? undefined : palest.get(own);
+      if (ground) grounds.set(id, ground.spectrum);
+    }
+    return grounds;
+  },
+  { notes: ['fibre'] },
+);

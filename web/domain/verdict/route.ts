@@ -1,4 +1,5 @@
 import { type EvidenceBase, MATERIAL_KINDS } from '../claim/evidence-base.ts';
+import { perVersion } from '../claim/per-version.ts';
 import type { Ingredient, NoteId, Role } from '../note/note.ts';
 
 /** An ingredient whose `what` is missing: nothing can speak for it. */
@@ -31,12 +32,22 @@ export interface Route {
   readonly inCircle: readonly NoteId[];
 }
 
+const routes = perVersion(() => new Map<string, Route>(), { notes: ['recipe'], names: MATERIAL_KINDS });
+
 /**
  * The route of a recipe on a fibre: its ingredients and those of the recipes it follows, each material once.
  *
  * @param fibre the fibre it is judged on; absent when neither question nor recipe names one.
  */
 export function routeOf(base: EvidenceBase, recipe: NoteId, fibre: string | undefined): Route {
+  const known = routes(base);
+  const key = fibre === undefined ? recipe : `${recipe}\n${fibre}`;
+  const route = known.get(key) ?? findRoute(base, recipe, fibre);
+  known.set(key, route);
+  return route;
+}
+
+function findRoute(base: EvidenceBase, recipe: NoteId, fibre: string | undefined): Route {
   const materials = new Map<string, RouteMaterial>();
   const inCircle: NoteId[] = [];
   const visit = (id: NoteId, path: readonly NoteId[]) => {
