@@ -61,14 +61,15 @@ export function alternateQueries(
   queries: readonly string[],
   shares: readonly number[],
   repetitions = 5,
+  clock = cpuClock,
 ): readonly (readonly Timing[])[] {
   const timings = shares.map(() => answerers.map(({ name }) => ({ name, times: [] as number[] })));
   for (let turn = -1; turn < repetitions; turn += 1) {
     for (const [at, { ask }] of answerers.entries()) {
       const each = queries.map((query) => {
-        const start = cpuClock();
+        const start = clock();
         ask(query);
-        return cpuClock() - start;
+        return clock() - start;
       });
       if (turn >= 0) for (const [nth, share] of shares.entries()) timings[nth]?.[at]?.times.push(quantile(each, share));
     }

@@ -6,19 +6,20 @@ import { parseNote } from '../../web/domain/note/parse-note.ts';
 import { FrozenIndex } from '../../web/search/frozen/frozen-index.ts';
 import { IndexBuilder } from '../../web/search/frozen/index-builder.ts';
 import { EXACT_OPTIONS, INDEX_OPTIONS, WEIGHTS } from '../../web/search/search-options.ts';
-import { alternate, alternateQueries } from './alternate.ts';
+import { alternate, alternateQueries, wallClock } from './alternate.ts';
 import { benchOptions } from './bench-options.ts';
 import { FullTextTable } from './full-text-table.ts';
 import { madeNotes } from './made/made-notes.ts';
+import { NotesOnDisk } from './notes-on-disk.ts';
 import { type Figure, report, timedFigure } from './report.ts';
 import { typedQueries } from './typed-queries.ts';
 
 /** Goals by size of notebook; where none is set the figure only informs. */
 const WANTED: Readonly<
-  Record<string, { readonly fts5?: number; readonly mini?: number; readonly build?: number; readonly bytes?: number }>
+  Record<string, { readonly fts5?: number; readonly mini?: number; readonly rg?: number; readonly build?: number; readonly bytes?: number }>
 > = {
   '10k': { fts5: 1 / 8, mini: 1 / 250, build: 1 / 12, bytes: 1 / 6 },
-  '100k': { fts5: 1 / 20, build: 1 / 14, bytes: 1 / 6 },
+  '100k': { fts5: 1 / 20, rg: 1 / 1000, build: 1 / 14, bytes: 1 / 6 },
 };
 const MOST = 20;
 /** Of the queries: what so many take at most is told. */
@@ -102,6 +103,24 @@ function residentBytes(bytes: ArrayBuffer): number {
   return bytes.byteLength + (held() - before) / many.length;
 }
 
+/** Eight beginnings of single words, by the wall because ripgrep is a process of its own. */
+function againstRipgrep(index: FrozenIndex, at: string, count: number, version: string, wanted: number | undefined): Figure {
+  const single = queries.keystrokes.filter((query) => !query.includes(' '));
+  const eight = single.filter((_, nth) => nth % Math.ceil(single.length / 8) === 0);
+  const notes = new NotesOnDisk(count);
+  try {
+    const answerers = [
+      { name: 'frozen index', ask: (query: string) => asYouType(index, query) },
+      { name: `${version} -l -i`, ask: (query: string) => notes.holding(query) },
+    ];
+    const [[mine, theirs] = []] = alternateQueries(answerers, eight, [0.95], 5, wallClock);
+    if (!mine || !theirs) throw new Error('nothing was asked of ripgrep');
+    return timedFigure({ goal: 'G1', what: 'as you type, p95, by the wall', at, ...(wanted && { wanted }) }, mine, theirs);
+  } finally {
+    notes.remove();
+  }
+}
+
 const { sizes, repetitions } = benchOptions();
 const queries = typedQueries(documentsOf(1000));
 const figures: Figure[] = [];
@@ -112,8 +131,10 @@ for (const [at, count] of sizes) {
   let mini = new MiniSearch<NoteDocument>(INDEX_OPTIONS);
   const makeOurs = () => (bytes = build(documents));
   const makeMini = () => (mini = new MiniSearch<NoteDocument>(INDEX_OPTIONS)).addAll(documents);
-  // A quarter of the queries is enough where minisearch needs a second for one.
-  const some = (all: readonly string[]) => (count > 1000 ? all.filter((_, nth) => nth % 4 === 0) : all);
+  // Where minisearch needs a second or more for a query, some of them are enough.
+  const every = count > 10_000 ? 32 : count > 1000 ? 4 : 1;
+  const some = (all: readonly string[]) => all.filter((_, nth) => nth % every === 0);
+  const turns = count > 10_000 ? 1 : 5;
   const [keystrokes, slips] = [some(queries.keystrokes), some(queries.slips)];
   const [ours, addAll] = await alternate(
     [
@@ -139,8 +160,8 @@ for (const [at, count] of sizes) {
     { name: 'frozen index', ask: (query: string) => oneSlip(index, query) },
     { name: 'minisearch', ask: (query: string) => miniOneSlip(mini, query) },
   ];
-  const asked = alternateQueries(answerers, keystrokes, SHARES);
-  const slipped = alternateQueries(slipAnswerers, slips, SHARES);
+  const asked = alternateQueries(answerers, keystrokes, SHARES, turns);
+  const slipped = alternateQueries(slipAnswerers, slips, SHARES, turns);
   for (const [nth, share] of SHARES.entries()) {
     const name = `p${100 * share}`;
     const goals = share === 0.95 ? wanted : {};
@@ -152,6 +173,8 @@ for (const [at, count] of sizes) {
     if (near && bareNear) figures.push(timedFigure({ goal: 'G1', what: `one slip, ${name}`, at, wanted: 1 / 3 }, near, bareNear));
   }
   table.close();
+  if (NotesOnDisk.version === undefined) console.log('ripgrep (rg) is not installed: nothing is measured against it.');
+  else figures.push(againstRipgrep(index, at, count, NotesOnDisk.version, wanted.rg));
 
   const resident = residentBytes(bytes);
   const stored = { goal: 'G3', at, candidate: bytes.byteLength, yardstick: 0, ratio: NaN };
