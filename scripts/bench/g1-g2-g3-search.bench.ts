@@ -26,7 +26,7 @@ const MOST = 20;
 const SHARES = [0.95, 0.5];
 
 const documentsOf = (count: number): readonly NoteDocument[] =>
-  Array.from(madeNotes(count), ({ path, text }) => noteDocument(parseNote(path, text).value));
+  Array.from(madeNotes(count), ({ path, text }, nth) => noteDocument(parseNote(path, text).value, nth + 1));
 
 function build(documents: readonly NoteDocument[]): ArrayBuffer {
   const builder = new IndexBuilder();

@@ -4,17 +4,17 @@ import { packNumbers, packRising, unpackNumbers, unpackRising } from './packed-n
 /** “TGFX”, read as a number of this machine: one that counts bytes the other way round finds no index. */
 const MAGIC = 0x5846_4754;
 /** Grows when the bytes change; what the words mean is in `SEARCH_VERSION`. */
-export const LAYOUT_VERSION = 3;
+export const LAYOUT_VERSION = 4;
 
 /** Parts of a frozen index in the order they lie, those of larger numbers first. */
 const PART_NAMES = [
   'averages',
-  'versions',
   'postings',
   'blockBytes',
   'blockBits',
   'endStarts',
   'nameStarts',
+  'versions',
   'lengths',
   'kinds',
   'endGaps',
@@ -54,6 +54,7 @@ const stored = (parts: IndexParts): Readonly<Record<PartName, Float64Array | Uin
   blockBits: packRising(parts.blockBits),
   endStarts: packRising(parts.endStarts),
   nameStarts: packRising(parts.nameStarts),
+  versions: packNumbers(parts.versions),
   lengths: packNumbers(parts.lengths),
 });
 
@@ -104,7 +105,7 @@ export function partsOf(buffer: ArrayBuffer): IndexParts | undefined {
     blockBits: unpackRising(new Uint8Array(...place('blockBits'))),
     endStarts: unpackRising(new Uint8Array(...place('endStarts'))),
     nameStarts: unpackRising(new Uint8Array(...place('nameStarts'))),
-    versions: new Uint32Array(...place('versions')),
+    versions: unpackNumbers(new Uint8Array(...place('versions'))),
     postings: new Uint32Array(...place('postings')),
     lengths: Uint16Array.from(unpackNumbers(new Uint8Array(...place('lengths')))),
     kinds: new Uint8Array(...place('kinds')),

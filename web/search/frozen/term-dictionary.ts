@@ -4,7 +4,7 @@ import { GrowingList } from './growing-list.ts';
 import { HALF_BYTE, pushTerm, termBytes, termOfBytes } from './term-bytes.ts';
 
 /** Terms that share a place in the table of beginnings: one is looked for by halving, the rest by walking. */
-const IN_BLOCK = 16;
+const IN_BLOCK = 24;
 
 /** What is written of a term beside its letters. */
 interface TermEntry {
