@@ -1,29 +1,22 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
 import { openZip } from '../../web/notebook/import/open-zip.ts';
-import { BuiltSite, launchChromium } from '../helpers/built-site.ts';
 import { makeZip } from '../helpers/make-zip.ts';
+import { siteAndBrowser } from '../helpers/site-and-browser.ts';
 
-let site: BuiltSite;
-let browser: Browser;
+const open = siteAndBrowser();
 let folder: string;
-beforeAll(async () => {
-  site = await new BuiltSite().open();
-  browser = await launchChromium();
+beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'tenterground-in-out-'));
 });
-afterAll(async () => {
-  await browser.close();
-  await site.remove();
-  rmSync(folder, { recursive: true, force: true });
-});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 /** A page in a profile of its own, with everything its console complains about. */
 async function freshProfile(): Promise<{ page: Page; complaints: string[] }> {
-  const context = await browser.newContext();
+  const context = await open.browser.newContext();
   onTestFinished(() => context.close());
   const page = await context.newPage();
   const complaints: string[] = [];
@@ -33,7 +26,7 @@ async function freshProfile(): Promise<{ page: Page; complaints: string[] }> {
     complaints.push(`dialog: ${dialog.message()}`);
     void dialog.dismiss();
   });
-  await page.goto(`${site.address}#/notebook?read-in=1`);
+  await page.goto(`${open.site.address}#/notebook?read-in=1`);
   await page.getByLabel('A zip').waitFor();
   return { page, complaints };
 }
@@ -122,7 +115,7 @@ describe('in and out', () => {
       expect(report).toContain(line);
     // The hostile note is open now: every view that could show it is looked at.
     for (const view of ['ask', 'dyestuffs', 'palette', 'who-had-what', 'notebook']) {
-      await page.goto(`${site.address}#/${view}`);
+      await page.goto(`${open.site.address}#/${view}`);
       await page.getByRole('heading', { level: 1 }).first().waitFor();
     }
     const opened = openZip('x', await takeFromNotebook(page));
@@ -148,7 +141,7 @@ describe('in and out', () => {
   test('what one tab reads in, another open tab has at once', async () => {
     const { page } = await freshProfile();
     const other = await page.context().newPage();
-    await other.goto(site.address);
+    await other.goto(open.site.address);
     await other.getByText('Wadholm Quay, the demonstration notebook').waitFor();
     await readIn(page, makeZip([{ path: 'a.md', bytes: text('a') }]));
     await other.getByText('Your notebook in this browser: 1 note.').waitFor();
@@ -156,6 +149,6 @@ describe('in and out', () => {
 });
 
 const takeFromNotebook = async (page: Page): Promise<Buffer> => {
-  await page.goto(`${site.address}#/notebook?read-in=1`);
+  await page.goto(`${open.site.address}#/notebook?read-in=1`);
   return exported(page);
 };

@@ -1,26 +1,17 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
-import { BuiltSite, launchChromium } from '../helpers/built-site.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, onTestFinished, test } from 'vitest';
 import { aFolder } from '../helpers/a-folder.ts';
 import { faultsInBothLooks } from '../helpers/both-looks.ts';
 import { inFolder, linkFolder, pickOwnFolder, setFolder, writeInFolder } from '../helpers/own-folder.ts';
 import { readIn } from '../helpers/read-in.ts';
+import { siteAndBrowser } from '../helpers/site-and-browser.ts';
 
-let site: BuiltSite;
-let browser: Browser;
-beforeAll(async () => {
-  site = await new BuiltSite().open();
-  browser = await launchChromium();
-});
-afterAll(async () => {
-  await browser.close();
-  await site.remove();
-});
+const open = siteAndBrowser();
 
 const WELD = '---\nkind: dyestuff\ntitle: Weld\nmatter: plant\n---\nYellow.\n\nSown in spring.\n';
 
 async function fresh(bypassCSP = false): Promise<{ page: Page; complaints: string[] }> {
-  const context = await browser.newContext({ bypassCSP });
+  const context = await open.browser.newContext({ bypassCSP });
   onTestFinished(() => context.close());
   await pickOwnFolder(context);
   const page = await context.newPage();
@@ -30,8 +21,8 @@ async function fresh(bypassCSP = false): Promise<{ page: Page; complaints: strin
   return { page, complaints };
 }
 
-const read = (page: Page, path: string, text: string) => readIn(page, site.address, { [path]: text });
-const link = (page: Page) => linkFolder(page, site.address);
+const read = (page: Page, path: string, text: string) => readIn(page, open.site.address, { [path]: text });
+const link = (page: Page) => linkFolder(page, open.site.address);
 
 describe('a linked folder', () => {
   test('what is saved is written there, what changes there comes in, and after a reload both still do', async () => {
@@ -43,7 +34,7 @@ describe('a linked folder', () => {
     await page.getByText('Your notebook in this browser: 2 notes.').waitFor();
 
     await page.reload();
-    await page.goto(`${site.address}#/notebook/weld?write=text`);
+    await page.goto(`${open.site.address}#/notebook/weld?write=text`);
     const editor = page.getByRole('textbox').first();
     await editor.click();
     await page.keyboard.press('ControlOrMeta+End');
@@ -52,7 +43,7 @@ describe('a linked folder', () => {
     await expect.poll(() => inFolder(page, 'weld.md'), { timeout: 30_000 }).toBe(`${WELD}Cut when the seed sets.`);
 
     await writeInFolder(page, 'madder.md', WELD.replaceAll('Weld', 'Madder root'));
-    await page.goto(`${site.address}#/notebook/madder`);
+    await page.goto(`${open.site.address}#/notebook/madder`);
     await page.getByRole('heading', { name: 'Madder root' }).first().waitFor({ timeout: 30_000 });
     expect(complaints).toEqual([]);
   });
@@ -79,7 +70,7 @@ describe('a linked folder', () => {
     await page.getByText('Both versions stay among the earlier ones').waitFor();
     const text = WELD.replace('Sown in spring.\n', 'Sown in March.\n\nSown in autumn.\n');
     expect(await inFolder(page, 'weld.md')).toBe(text);
-    await page.goto(`${site.address}#/notebook/weld`);
+    await page.goto(`${open.site.address}#/notebook/weld`);
     await page.getByText('Sown in March.').waitFor();
     await page.getByText('Sown in autumn.').waitFor();
     expect(complaints).toEqual([]);
@@ -94,7 +85,7 @@ describe('a linked folder', () => {
     await page.getByText('Linked with “notes”, but not allowed in yet').first().waitFor();
     await read(page, 'woad.md', WELD.replaceAll('Weld', 'Woad'));
     expect(await inFolder(page, 'woad.md')).toBeUndefined();
-    await page.goto(`${site.address}#/notebook?share=1`);
+    await page.goto(`${open.site.address}#/notebook?share=1`);
     await page.getByRole('button', { name: 'Allow the folder again' }).click();
     await expect.poll(() => inFolder(page, 'woad.md'), { timeout: 30_000 }).toContain('Woad');
     await page.getByRole('button', { name: 'Unlink' }).click();
@@ -103,7 +94,7 @@ describe('a linked folder', () => {
 
   test('while a large folder is looked through, the page says how many of how many files', async () => {
     const { page, complaints } = await fresh();
-    await page.goto(site.address);
+    await page.goto(open.site.address);
     await page.evaluate(async (text) => {
       const notes = await (await navigator.storage.getDirectory()).getDirectoryHandle('notes', { create: true });
       for (let at = 100; at < 350; at++) {
@@ -112,7 +103,7 @@ describe('a linked folder', () => {
         await writing.close();
       }
     }, WELD);
-    await page.goto(`${site.address}#/notebook?share=1`);
+    await page.goto(`${open.site.address}#/notebook?share=1`);
     await setFolder(page, 'held', 'n249.md');
     await page.getByRole('button', { name: 'Link a folder' }).click();
     await page.getByText('Looking through “notes”: 100 of 250 files.').waitFor({ timeout: 30_000 });
@@ -124,7 +115,7 @@ describe('a linked folder', () => {
 
   test('a second copy of a note that a sync program left is offered too, on pages that axe finds nothing on', async () => {
     const { page } = await fresh(true);
-    await page.goto(site.address);
+    await page.goto(open.site.address);
     await writeInFolder(page, 'weld.md', WELD);
     await writeInFolder(page, 'weld (conflicted copy 2024-05-01).md', WELD.replace('spring', 'autumn'));
     await link(page);
@@ -141,7 +132,7 @@ describe('a linked folder', () => {
     await page.addInitScript(() => {
       delete (globalThis as { showDirectoryPicker?: unknown }).showDirectoryPicker;
     });
-    await page.goto(`${site.address}#/notebook?share=1`);
+    await page.goto(`${open.site.address}#/notebook?share=1`);
     await page.getByText('This browser cannot keep a folder linked.').waitFor();
     await page.getByRole('link', { name: /Read a folder in, and export the notebook as a zip/ }).click();
     await page.getByLabel('A zip').waitFor();
@@ -150,7 +141,7 @@ describe('a linked folder', () => {
     await page.getByLabel('A folder').setInputFiles(folder.path);
     await page.getByRole('region', { name: 'Report' }).waitFor();
     await page.getByText('Your notebook in this browser: 2 notes').waitFor();
-    await page.goto(`${site.address}#/notebook/woad`);
+    await page.goto(`${open.site.address}#/notebook/woad`);
     await page.getByRole('heading', { level: 1, name: 'Woad' }).waitFor();
     await page.getByText('Sown in spring.').waitFor();
     expect(complaints).toEqual([]);

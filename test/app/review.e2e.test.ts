@@ -1,32 +1,25 @@
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
 import { readRemarks } from '../../web/notebook/remarks.ts';
-import { BuiltSite, launchChromium } from '../helpers/built-site.ts';
 import { faultsInBothLooks } from '../helpers/both-looks.ts';
 import { makeZip } from '../helpers/make-zip.ts';
+import { siteAndBrowser } from '../helpers/site-and-browser.ts';
 
-let site: BuiltSite;
-let browser: Browser;
+const open = siteAndBrowser();
 let folder: string;
-beforeAll(async () => {
-  site = await new BuiltSite().open();
-  browser = await launchChromium();
+beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'tenterground-review-'));
 });
-afterAll(async () => {
-  await browser.close();
-  await site.remove();
-  rmSync(folder, { recursive: true, force: true });
-});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 const WELD = '---\nkind: dyestuff\ntitle: Weld\nmatter: plant\n---\nYellow.\n';
 const ZIP = makeZip([{ path: 'n/weld.md', bytes: new TextEncoder().encode(WELD) }]);
 
 async function freshPage(bypassCSP = false): Promise<Page> {
-  const context = await browser.newContext({ bypassCSP });
+  const context = await open.browser.newContext({ bypassCSP });
   onTestFinished(() => context.close());
   context.setDefaultTimeout(30_000);
   return context.newPage();
@@ -46,16 +39,16 @@ describe('a published notebook', () => {
         ['notes/dyestuffs/weld.md', WELD],
         ['notes/a shelf/madder #1.md', WELD.replaceAll('Weld', 'Madder')],
       ] as const)
-        site.put(path, text);
+        open.site.put(path, text);
       const files = [{ path: 'dyestuffs/weld.md' }, { path: 'a shelf/madder #1.md' }, { path: '../index.html' }, { path: 'gone.md' }];
-      site.put('notes/notebook.json', JSON.stringify({ files }));
-      site.put('whole.json', JSON.stringify({ files: [{ path: 'weld.md', text: WELD }] }));
-      site.put('notes.zip', ZIP);
+      open.site.put('notes/notebook.json', JSON.stringify({ files }));
+      open.site.put('whole.json', JSON.stringify({ files: [{ path: 'weld.md', text: WELD }] }));
+      open.site.put('notes.zip', ZIP);
 
       const page = await freshPage();
       const origins = new Set<string>();
       page.on('request', (request) => void origins.add(new URL(request.url()).origin));
-      await page.goto(`${site.address}?review=notes/#/notebook/weld`);
+      await page.goto(`${open.site.address}?review=notes/#/notebook/weld`);
       await page.getByText('A notebook to be reviewed: ').waitFor();
       await page.getByRole('heading', { level: 1, name: 'Weld' }).waitFor();
       // A path that climbs is never asked for.
@@ -68,32 +61,32 @@ describe('a published notebook', () => {
       await page.getByText('Which edition?').waitFor();
 
       // The notebook is fetched anew, with what changed since, and the remark is still there.
-      site.put('notes/dyestuffs/weld.md', WELD.replace('Yellow.', 'Yellow, and fast.'));
+      open.site.put('notes/dyestuffs/weld.md', WELD.replace('Yellow.', 'Yellow, and fast.'));
       await page.reload();
       await page.getByText('Yellow, and fast.').waitFor();
       await page.getByText('Which edition?').waitFor();
 
       for (const address of ['whole.json', 'notes.zip']) {
-        await page.goto(`${site.address}?review=${address}#/notebook/weld`);
+        await page.goto(`${open.site.address}?review=${address}#/notebook/weld`);
         await page.getByText('A notebook to be reviewed: 1 note').waitFor();
         await page.getByRole('heading', { level: 1, name: 'Weld' }).waitFor();
         expect(await page.getByText('Which edition?').count()).toBe(0);
       }
-      await page.goto(site.address);
+      await page.goto(open.site.address);
       await page.getByText('Wadholm Quay, the demonstration notebook').waitFor();
-      expect([...origins]).toEqual([new URL(site.address).origin]);
+      expect([...origins]).toEqual([new URL(open.site.address).origin]);
     },
   );
 
   test('that lies elsewhere is not asked for, and what is no list says what one looks like', async () => {
-    site.put('no-list.json', '{"notes": []}');
+    open.site.put('no-list.json', '{"notes": []}');
     const page = await freshPage();
-    await page.goto(`${site.address}?review=https://example.org/notes/`);
+    await page.goto(`${open.site.address}?review=https://example.org/notes/`);
     await page.getByText('lies on another site').waitFor();
-    await page.goto(`${site.address}?review=no-list.json`);
+    await page.goto(`${open.site.address}?review=no-list.json`);
     await page.getByText('is no list of a notebook’s files').waitFor();
     // A zip can still be read in.
-    await page.goto(`${site.address}?review=no-list.json#/notebook`);
+    await page.goto(`${open.site.address}?review=no-list.json#/notebook`);
     await readIn(page);
     await page.getByText('A notebook to be reviewed: 1 note').waitFor();
   });
@@ -102,13 +95,13 @@ describe('a published notebook', () => {
 describe('a review', () => {
   test('goes there as a zip and comes back as one file, and nothing else is changed', async () => {
     const reviewer = await freshPage();
-    await reviewer.goto(`${site.address}?review#/notebook`);
+    await reviewer.goto(`${open.site.address}?review#/notebook`);
     await readIn(reviewer);
     await reviewer.getByText('A notebook to be reviewed: 1 note').waitFor();
     expect(await reviewer.getByRole('link', { name: 'A new note' }).count()).toBe(0);
 
     // An address for writing only leads to reading.
-    await reviewer.goto(`${site.address}?review#/notebook/weld?write=form`);
+    await reviewer.goto(`${open.site.address}?review#/notebook/weld?write=form`);
     await reviewer.getByRole('heading', { level: 1, name: 'Weld' }).waitFor();
     expect(await reviewer.getByRole('button', { name: 'Save' }).count()).toBe(0);
     await reviewer.getByText('Make a remark').click();
@@ -119,7 +112,7 @@ describe('a review', () => {
     await reviewer.getByText('Which edition? <b>').waitFor();
 
     // Opening the notebook again loses nothing.
-    await reviewer.goto(`${site.address}?review#/notebook`);
+    await reviewer.goto(`${open.site.address}?review#/notebook`);
     await readIn(reviewer);
     const [download] = await Promise.all([
       reviewer.waitForEvent('download'),
@@ -131,18 +124,18 @@ describe('a review', () => {
     const read = readRemarks(readFileSync(file));
     expect(read.ok && read.value.remarks).toMatchObject([{ note: 'weld', line: 3, text: 'Which edition? <b>', by: 'A reviewer' }]);
     // The reviewer's own notebook is as it was.
-    await reviewer.goto(site.address);
+    await reviewer.goto(open.site.address);
     await reviewer.getByText('Wadholm Quay, the demonstration notebook').waitFor();
 
     const author = await freshPage();
-    await author.goto(`${site.address}#/notebook`);
+    await author.goto(`${open.site.address}#/notebook`);
     await readIn(author);
-    await author.goto(`${site.address}#/notebook?share=1`);
+    await author.goto(`${open.site.address}#/notebook?share=1`);
     await author.getByLabel('A file of remarks').setInputFiles(file);
     await author.getByText('1 remark came in.').waitFor();
     await author.getByLabel('A file of remarks').setInputFiles(file);
     await author.getByText('Nothing new in it; 1 remark was here already.').waitFor();
-    await author.goto(`${site.address}#/notebook/weld`);
+    await author.goto(`${open.site.address}#/notebook/weld`);
     await author.getByText('Which edition? <b>').waitFor();
     const remark = author.getByRole('listitem').filter({ hasText: 'Which edition?' });
     expect(await remark.innerText()).toMatch(/A reviewer, .*, line 3/);
@@ -152,24 +145,24 @@ describe('a review', () => {
 
   test('its pages are clean to axe on a desk and a phone: a note with a remark, the ways in and out of remarks', async () => {
     const page = await freshPage(true);
-    await page.goto(`${site.address}?review#/notebook`);
+    await page.goto(`${open.site.address}?review#/notebook`);
     await readIn(page);
     expect(await faultsInBothLooks(page)).toEqual([]);
-    await page.goto(`${site.address}?review#/notebook/weld`);
+    await page.goto(`${open.site.address}?review#/notebook/weld`);
     await page.getByText('Make a remark').click();
     await page.getByLabel('Remark', { exact: true }).fill('Which edition?');
     await page.getByLabel('Your name').fill('A reviewer');
     await page.getByRole('button', { name: 'Keep the remark' }).click();
     await page.getByText('Which edition?').waitFor();
     expect(await faultsInBothLooks(page)).toEqual([]);
-    await page.goto(`${site.address}#/notebook?share=1`);
+    await page.goto(`${open.site.address}#/notebook?share=1`);
     await page.getByLabel('A file of remarks').waitFor();
     expect(await faultsInBothLooks(page)).toEqual([]);
   });
 
   test('a file that is none of remarks is refused', async () => {
     const page = await freshPage();
-    await page.goto(`${site.address}#/notebook?share=1`);
+    await page.goto(`${open.site.address}#/notebook?share=1`);
     await page
       .getByLabel('A file of remarks')
       .setInputFiles({ name: 'other.json', mimeType: 'application/json', buffer: Buffer.from('{"a":1}') });

@@ -1,20 +1,11 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
-import { BuiltSite, launchChromium } from '../helpers/built-site.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, onTestFinished, test } from 'vitest';
 import { readIn } from '../helpers/read-in.ts';
+import { siteAndBrowser } from '../helpers/site-and-browser.ts';
 import { heldIn } from './kill-page.ts';
 import { hashOf } from './kill-plan.ts';
 
-let site: BuiltSite;
-let browser: Browser;
-beforeAll(async () => {
-  site = await new BuiltSite().open();
-  browser = await launchChromium();
-});
-afterAll(async () => {
-  await browser.close();
-  await site.remove();
-});
+const open = siteAndBrowser();
 
 const ROLL = '---\nkind: text\ntitle: The roll\n---\n\nSaid of ʿudar.\n';
 
@@ -29,12 +20,12 @@ async function write(page: Page, words: string): Promise<void> {
 
 describe('a clock that is set back', () => {
   test('versions stay in the order of writing, none is written over, and the list says what the clock did', async () => {
-    const context = await browser.newContext({ locale: 'en-GB', timezoneId: 'UTC' });
+    const context = await open.browser.newContext({ locale: 'en-GB', timezoneId: 'UTC' });
     onTestFinished(() => context.close());
     const page = await context.newPage();
     await page.clock.setFixedTime('2026-11-28T11:40:00Z');
-    await readIn(page, site.address, { 'roll.md': ROLL });
-    await page.goto(`${site.address}#/notebook/roll?write=text`);
+    await readIn(page, open.site.address, { 'roll.md': ROLL });
+    await page.goto(`${open.site.address}#/notebook/roll?write=text`);
     await write(page, 'One. ');
     await page.clock.setFixedTime('2019-03-02T08:15:00Z');
     await write(page, 'Two. ');
@@ -44,7 +35,7 @@ describe('a clock that is set back', () => {
       earlier: { 'roll.md': ['', 'One. ', 'One. Two. '].map((words) => hashOf(ROLL + words)) },
       missing: {},
     });
-    await page.goto(`${site.address}#/notebook/roll?versions=all`);
+    await page.goto(`${open.site.address}#/notebook/roll?versions=all`);
     const versions = page.getByRole('listitem').filter({ hasText: 'stood until' });
     await versions.nth(2).waitFor();
     expect(await versions.allInnerTexts()).toEqual([

@@ -1,32 +1,23 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
-import { BuiltSite, launchChromium } from '../helpers/built-site.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, onTestFinished, test } from 'vitest';
 import { chance } from '../helpers/random.ts';
 import { readIn } from '../helpers/read-in.ts';
+import { siteAndBrowser } from '../helpers/site-and-browser.ts';
 import { heldIn } from './kill-page.ts';
 import { hashOf } from './kill-plan.ts';
 
-let site: BuiltSite;
-let browser: Browser;
-beforeAll(async () => {
-  site = await new BuiltSite().open();
-  browser = await launchChromium();
-});
-afterAll(async () => {
-  await browser.close();
-  await site.remove();
-});
+const open = siteAndBrowser();
 
 /**
  * A profile with so many bytes of room, and a way to give it as much as the browser has. It is small from the first write on:
  * the browser remembers for a while how much room there was. The site's own copy is left out, which would take a share of it.
  */
 async function smallProfile(bytes: number): Promise<{ page: Page; giveRoom: () => Promise<void> }> {
-  const context = await browser.newContext({ serviceWorkers: 'block' });
+  const context = await open.browser.newContext({ serviceWorkers: 'block' });
   onTestFinished(() => context.close());
   const page = await context.newPage();
   const devtools = await context.newCDPSession(page);
-  const { origin } = new URL(site.address);
+  const { origin } = new URL(open.site.address);
   await devtools.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: bytes });
   const giveRoom = async () => {
     await devtools.send('Storage.overrideQuotaForOrigin', { origin });
@@ -45,10 +36,10 @@ describe('a browser that gives no more room', () => {
   test('saving says so and keeps the draft; with room again it is saved', async () => {
     const { page, giveRoom } = await smallProfile(50_000);
     const roll = note('The roll', 'Said of ʿudar.');
-    await readIn(page, site.address, { 'roll.md': roll });
+    await readIn(page, open.site.address, { 'roll.md': roll });
     const before = await heldIn(page);
     const more = scribble(80_000);
-    await page.goto(`${site.address}#/notebook/roll?write=text`);
+    await page.goto(`${open.site.address}#/notebook/roll?write=text`);
     await page.getByRole('textbox', { name: 'Text of the note' }).click();
     await page.keyboard.press('ControlOrMeta+End');
     await page.keyboard.insertText(more);
@@ -67,7 +58,7 @@ describe('a browser that gives no more room', () => {
   test('an import stops with a word, what it says is in the notebook is, and the rest comes when read in again', async () => {
     const { page, giveRoom } = await smallProfile(5_000_000);
     const notes = Object.fromEntries(Array.from({ length: 500 }, (_, at) => [`n${at}.md`, note(`Note ${at}`, scribble(20_000))]));
-    await readIn(page, site.address, notes);
+    await readIn(page, open.site.address, notes);
     const report = page.getByRole('region', { name: 'Report' });
     await report.getByText(/are missing\. The browser gives this notebook no more room/).waitFor();
     const words = (await report.innerText()).replaceAll(',', '');
@@ -80,14 +71,14 @@ describe('a browser that gives no more room', () => {
     expect((there ?? 0) + (missing ?? 0)).toBe(500);
     expect(Object.entries(files).filter(([path, hash]) => hash !== hashOf(notes[path] ?? ''))).toEqual([]);
     await giveRoom();
-    await readIn(page, site.address, notes);
+    await readIn(page, open.site.address, notes);
     await report.getByText('500 files of “notes.zip” are in the notebook').waitFor();
     expect(Object.keys((await heldIn(page)).files)).toHaveLength(500);
   });
 
   test('no room at the first start: the page says so, and nothing is said to be saved', async () => {
     const { page, giveRoom } = await smallProfile(1);
-    await page.goto(`${site.address}#/notebook/weld?write=text`);
+    await page.goto(`${open.site.address}#/notebook/weld?write=text`);
     await page.getByRole('textbox', { name: 'Text of the note' }).click();
     await page.keyboard.type('Typed since.');
     await save(page);
