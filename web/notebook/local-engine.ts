@@ -32,7 +32,7 @@ import type { ListedClaim } from './views/dyestuff-view.ts';
 import { parseDate } from '../domain/date/parse-date.ts';
 import { formatSpan } from '../domain/date/format-date.ts';
 import { type AnswerOrProblems, answerView } from './views/answer-view.ts';
-import { type ChoicesView, choicesView } from './views/choices-view.ts';
+import type { ChoicesView } from './views/choices-view.ts';
 import { type FileFinding, type NotebookFile, Notebook } from './notebook.ts';
 import type { TypedQuestion } from './pose-question.ts';
 import type { DyestuffEntry, DyestuffView } from './views/dyestuff-view.ts';
@@ -42,7 +42,7 @@ import { type NoteText, noteText } from './note-text.ts';
 import type { ProblemView } from './views/problem-view.ts';
 import type { WritingChoices } from './views/writing-choices.ts';
 import type { DrawerBy, DrawerCard, DrawerNote } from './views/drawer-view.ts';
-import { type NoteDocument, noteDocument } from '../domain/note/note-document.ts';
+import type { NoteDocument } from '../domain/note/note-document.ts';
 import type { NoteStamp, TextHit, TypedFinding } from './ports-finding.ts';
 import type { FoundView } from './views/found-view.ts';
 import type { NoteView } from './views/note-view.ts';
@@ -103,8 +103,9 @@ export class LocalEngine implements Engine {
     return Promise.resolve(this.#notebook.size());
   }
 
-  choices(): Promise<ChoicesView> {
-    return Promise.resolve(choicesView(this.#notebook));
+  async choices(): Promise<ChoicesView> {
+    const { choicesView } = await import('./views/choices-view.ts');
+    return choicesView(this.#notebook);
   }
 
   async answer(question: TypedQuestion): Promise<AnswerOrProblems> {
@@ -250,10 +251,11 @@ export class LocalEngine implements Engine {
     return this.#ask(import('./views/writing-choices.ts'), ({ writingChoices }, notebook) => writingChoices(notebook));
   }
 
-  documents(paths?: readonly string[]): Promise<readonly NoteDocument[]> {
+  async documents(paths?: readonly string[]): Promise<readonly NoteDocument[]> {
+    const { noteDocument } = await import('../domain/note/note-document.ts');
     const { base } = this.#notebook;
     const notes = paths ? paths.flatMap((path) => base.noteIn(path) ?? []) : [...base.notes()];
-    return Promise.resolve(notes.map((note) => noteDocument(note, this.#notebook.versionOf(note.file))));
+    return notes.map((note) => noteDocument(note, this.#notebook.versionOf(note.file)));
   }
 
   noteStamps(): Promise<readonly NoteStamp[]> {
