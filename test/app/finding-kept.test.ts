@@ -7,6 +7,9 @@ import { MemoryDisk, MemoryStore } from '../../web/store/memory-store.ts';
 import { countingSurroundings } from '../contract/note-store.ts';
 import { aSearchWorker } from '../helpers/a-search-worker.ts';
 
+/** How long what is done unnoticed is waited for, on a slow machine. */
+const PATIENCE = 20_000;
+
 const bytes = (text: string) => new TextEncoder().encode(text);
 const note = (nth: number, word = 'weld') => ({ path: `n${nth}.md`, bytes: bytes(`# Note ${nth}\n${word} and wool.\n`) });
 const NOTES = Array.from({ length: 12 }, (_, nth) => note(nth));
@@ -46,7 +49,7 @@ async function aKeptNotebook() {
   await first.keeper.write(NOTES);
   expect(await first.find('weld')).toHaveLength(12);
   expect(first.asked).toHaveLength(12);
-  await vi.waitFor(() => expect(disk.derived.has(KEPT_INDEX.name)).toBe(true));
+  await vi.waitFor(() => expect(disk.derived.has(KEPT_INDEX.name)).toBe(true), PATIENCE);
   return { disk, first };
 }
 const base = async (store: MemoryStore, path: string) => {
@@ -81,7 +84,7 @@ describe('the kept index', () => {
     const other = await aVisit(disk);
     await other.find('weld');
     await other.keeper.write([{ ...note(7, 'kermes'), ...(await base(other.store, 'n7.md')) }]);
-    await vi.waitFor(async () => expect(await first.find('kermes')).toEqual(['n7']));
+    await vi.waitFor(async () => expect(await first.find('kermes')).toEqual(['n7']), PATIENCE);
     expect(await other.find('kermes')).toEqual(['n7']);
     const third = await aVisit(disk);
     expect(await third.find('kermes')).toEqual(['n7']);
@@ -99,7 +102,7 @@ describe('the kept index', () => {
     const second = await aVisit(disk);
     expect(await second.find('weld')).toHaveLength(12);
     expect(second.asked).toHaveLength(12);
-    await vi.waitFor(() => expect(disk.derived.get(KEPT_INDEX.name)?.bytes).toEqual(kept));
+    await vi.waitFor(() => expect(disk.derived.get(KEPT_INDEX.name)?.bytes).toEqual(kept), PATIENCE);
   });
 
   test('an index of another form or another rule of words is not asked for', async () => {
@@ -120,7 +123,7 @@ describe('the kept index', () => {
     await visit.keeper.beginEmpty();
     await visit.keeper.write(NOTES);
     expect(await visit.find('weld')).toHaveLength(12);
-    await vi.waitFor(() => expect(keeping).toHaveBeenCalled());
+    await vi.waitFor(() => expect(keeping).toHaveBeenCalled(), PATIENCE);
     await visit.keeper.write([{ ...note(3, 'woad'), ...(await base(visit.store, 'n3.md')) }]);
     expect(await visit.find('woad')).toEqual(['n3']);
   });
@@ -140,7 +143,7 @@ describe('the kept index', () => {
     expect(await first.find('alum')).toHaveLength(60);
     await first.keeper.write([note(200, 'kermes')]);
     expect(await first.find('kermes')).toEqual(['n200']);
-    await vi.waitFor(() => expect(disk.derived.get(KEPT_INDEX.name)?.bytes).not.toEqual(before), 5000);
+    await vi.waitFor(() => expect(disk.derived.get(KEPT_INDEX.name)?.bytes).not.toEqual(before), PATIENCE);
     expect(await first.find('alum')).toHaveLength(60);
     expect(await first.find('kermes')).toEqual(['n200']);
     const next = await aVisit(disk);
