@@ -36,7 +36,9 @@ async function opened(): Promise<{ page: Page; requests: string[]; complaints: s
     if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text());
   });
   page.on('pageerror', (error) => complaints.push(String(error)));
-  await page.goto(origin, { waitUntil: 'networkidle' });
+  await page.goto(origin);
+  await page.getByText('Wadholm Quay, the demonstration notebook').waitFor();
+  await page.waitForLoadState('networkidle');
   return { page, requests, complaints };
 }
 

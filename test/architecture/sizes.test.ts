@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { basename, join } from 'node:path';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { describe, expect, test } from 'vitest';
@@ -32,32 +32,46 @@ function withImports(entry: string, found = new Set<string>()): ReadonlySet<stri
 
 const page = readFileSync(join(SITE, 'index.html'), 'utf8');
 const [, entry = ''] = /<script type="module"[^>]* src="\/assets\/([^"]+)"/.exec(page) ?? [];
-const preloaded = [...page.matchAll(/<link rel="modulepreload"[^>]* href="\/assets\/([^"]+)"/g)].map(([, name]) => basename(name ?? ''));
-const sumOf = (entryScript: string) => {
-  const sizes = [...withImports(entryScript)].map((name) => [name, kilobytes(name)] as const);
+/** The one script of that name, by whichever hash. */
+const named = (name: string): string => {
+  const found = scripts.filter((script) => script.startsWith(`${name}-`));
+  expect(found).toHaveLength(1);
+  return found[0] ?? '';
+};
+/** Scripts that a script may ask for while it runs, with what those need, as the build noted them in it. */
+const asksFor = (name: string): readonly string[] =>
+  [...readFileSync(join(ASSETS, name), 'utf8').matchAll(/"assets\/([^"]+\.js)"/g)].map(([, file]) => file ?? '');
+
+const sumOf = (...entryScripts: readonly string[]) => {
+  const sizes = [...new Set(entryScripts.flatMap((name) => [...withImports(name)]))].map((name) => [name, kilobytes(name)] as const);
   return {
     sum: sizes.reduce((all, [, size]) => all + size, 0),
     told: sizes.map(([name, size]) => `${name} ${size.toFixed(1)}`).join(', '),
   };
 };
+/** What is needed until the page without an address shows its answer: the entry, the application, the question. */
+const firstView = (): readonly string[] => [entry, named('main'), named('tg-ask')];
 
 describe('what a reader downloads', () => {
-  test('the walk over imports finds at least all that the page says it preloads', () => {
+  test('the walk over imports finds at least all that the build says is needed', () => {
     expect(scripts).toContain(entry);
-    expect([...withImports(entry)]).toEqual(expect.arrayContaining(preloaded));
+    const [, application = '', view = ''] = firstView();
+    expect(asksFor(entry)).toContain(application);
+    expect([...withImports(entry), ...withImports(application)]).toEqual(expect.arrayContaining([...asksFor(entry)]));
+    expect(asksFor(application)).toContain(view);
     expect(scripts.length).toBeGreaterThan(10);
   });
 
   test('nothing painted first waits for a script', () => {
     const tags = [...page.matchAll(/<script\b[^>]*>/g)].map(([tag]) => tag);
-    // A module runs after the page is read and painted; any other script would hold it up.
+    // A module runs after the page is read, and this one waits for its first frame; any other script would hold it up.
     expect(tags).toHaveLength(1);
     expect(tags[0]).toContain('type="module"');
     expect(page).toContain('<h1>');
   });
 
   test(`the first view's scripts are at most ${FIRST_VIEW} kB`, () => {
-    const { sum, told } = sumOf(entry);
+    const { sum, told } = sumOf(...firstView());
     expect(sum, told).toBeLessThanOrEqual(FIRST_VIEW);
   });
 
@@ -77,7 +91,7 @@ describe('what a reader downloads', () => {
 
   test('the readers of BibTeX and RIS come only with a notebook that holds such files', () => {
     const loadedAtOnce = new Set([
-      ...withImports(entry),
+      ...firstView().flatMap((name) => [...withImports(name)]),
       ...scripts.filter((name) => name.startsWith('engine-worker')).flatMap((name) => [...withImports(name)]),
     ]);
     expect(scripts.filter((name) => name.startsWith('foreign-items'))).toHaveLength(1);

@@ -37,6 +37,7 @@ async function open(hash: string, options: { width?: number; dark?: boolean } = 
     bypassCSP: true,
   });
   await page.goto(`${address}${hash}`);
+  await page.locator('tg-app:defined').waitFor({ state: 'attached' });
   return page;
 }
 

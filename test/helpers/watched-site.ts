@@ -32,6 +32,11 @@ export interface WatchedSite {
   readonly close: () => Promise<void>;
 }
 
+/** Waits, where the application stands in a page, until it has begun: what stands there before it looks much alike. */
+async function begun(page: Page): Promise<void> {
+  if ((await page.locator('tg-app').count()) > 0) await page.locator('tg-app:defined').waitFor({ state: 'attached' });
+}
+
 /** Serves the built site on a free port and starts a browser. */
 export async function watchedSite(): Promise<WatchedSite> {
   const server = await preview({
@@ -72,11 +77,13 @@ export async function watchedSite(): Promise<WatchedSite> {
       });
       const page = await watched(context);
       await page.goto(`${origin}/${hash}`);
+      await begun(page);
       return page;
     },
     async openBeside(page, address) {
       const other = await watched(page.context());
       await other.goto(address);
+      await begun(other);
       return other;
     },
     async close() {

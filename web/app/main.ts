@@ -1,6 +1,5 @@
 import { TgApp } from '../elements/app/tg-app.ts';
 import { TgNotices } from '../elements/notices/tg-notices.ts';
-import { layKeptGround } from '../elements/shortcuts/page-choices.ts';
 import { Backup } from '../notebook/backup.ts';
 import type { NotebookFile } from '../notebook/notebook.ts';
 import { endedNowWords, openFailureWords, RESCUE_OFFER, unfinishedWords } from '../notebook/words/import-words.ts';
@@ -137,7 +136,6 @@ async function stayOffline(board: NoticeBoard): Promise<void> {
   if (registration) lookForUpdates(registration, document, () => Date.now());
 }
 
-layKeptGround(document.documentElement);
 const app = document.querySelector('tg-app');
 if (app instanceof TgApp) {
   const notices = new TgNotices();

@@ -26,7 +26,7 @@ async function visit(): Promise<{ site: BuiltSite; context: BrowserContext; page
 }
 
 /** The question on the page has its answer. */
-const isAnswered = (page: Page) => page.getByRole('heading', { level: 1 }).waitFor();
+const isAnswered = (page: Page) => page.locator('tg-answer').getByRole('heading', { level: 2 }).first().waitFor();
 
 /** What the browser does in its own time: looking whether there is a new version. */
 const lookForUpdate = (page: Page) =>
@@ -46,10 +46,10 @@ describe('the site offline', () => {
 
     const other = await context.newPage();
     await other.goto(`${site.address}?shared=yes#/palette`);
-    await other.getByRole('heading', { level: 1 }).waitFor();
+    await other.locator('tg-palette').getByRole('heading', { level: 1 }).waitFor();
     await other.goto(`${site.address}#/who-had-what`);
     await other.reload();
-    await other.getByRole('heading', { level: 1 }).waitFor();
+    await other.locator('tg-who-had-what').getByRole('heading', { level: 1 }).waitFor();
     await other.goto(`${site.address}#/notebook?read-in=1`);
     await other.getByRole('heading', { name: /Read in/ }).waitFor();
     expect(complaints).toEqual([]);

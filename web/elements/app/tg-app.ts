@@ -16,7 +16,6 @@ import {
 } from '../../notebook/address.ts';
 import type { Engine, NotebookSize } from '../../notebook/engine.ts';
 import type { QuestionChangeEvent } from '../ask/question-change-event.ts';
-import '../ask/tg-ask.ts';
 import type { CompareChangeEvent } from '../compare/compare-change-event.ts';
 import type { LabChangeEvent } from '../laboratory/lab-change-event.ts';
 import type { NotebookBeside } from '../compare/lay-beside-event.ts';
@@ -54,7 +53,8 @@ const FIRST_QUESTION = { colour: 'madder-alum-wool', region: 'hanse-towns', when
 const FIRST_PALETTE = { region: 'hanse-towns', when: '1370' } as const;
 
 /** Views that are fetched when they are first opened. */
-const LATER: Partial<Record<View, () => Promise<unknown>>> = {
+const LATER: Readonly<Record<View, () => Promise<unknown>>> = {
+  ask: () => import('../ask/tg-ask.ts'),
   palette: () =>
     Promise.all([import('../palette/tg-palette.ts'), import('../palette/tg-kept-palette.ts'), import('../compare/tg-compare.ts')]),
   dyestuffs: () => import('../dyestuff/tg-dyestuffs.ts'),
@@ -197,12 +197,13 @@ export class TgApp extends LitElement {
   }
 
   #view() {
+    const { view, id, settings } = this.address;
+    // Fetched while the notebook is still being opened.
+    void LATER[view]();
     if (this.fault !== '') return html`<p role="alert">The notebook could not be opened: ${this.fault}. Reload the page to try again.</p>`;
     if (!this.size) return html`<p role="status">Opening the notebook.</p>`;
-    const { view, id, settings } = this.address;
     const isBare = Object.keys(settings).length === 0;
     if (this.size.notes === 0 && view !== 'notebook' && !this.reviewing) return this.#empty();
-    void LATER[view]?.();
     switch (view) {
       case 'palette':
         if (settings['look'] !== undefined) {
