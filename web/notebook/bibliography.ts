@@ -61,4 +61,5 @@ const joinNames = (names: readonly string[]): string => {
 const doiAddress = (doi: string): string => (/^10\.\d{4,9}\/\S+$/.test(doi) ? `https://doi.org/${doi}` : '');
 
 /** An address a page may link to; anything but http and https is none. */
-export const webAddress = (text: string): string | undefined => (/^https?:\/\/[^\s/?#"<>\\]+[^\s"<>\\]*$/i.test(text) ? text : undefined);
+export const webAddress = (text: string): string | undefined =>
+  /^https?:\/\/[^\s/?#"<>\\]+(?:[/?#][^\s"<>\\]*)?$/i.test(text) ? text : undefined;

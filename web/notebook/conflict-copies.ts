@@ -18,7 +18,7 @@ export interface ConflictCopy {
 /** Words that such programs put behind a file's name. They say what the file is, so the name is enough. */
 const SAYS_CONFLICT = [
   // note (A's conflicted copy 2024-05-01).md, note (conflict).md
-  /^(.+?)[ _]*[([][^()[\]]*conflict[^()[\]]*[)\]]$/i,
+  /^(.+?)[ _]*[([](?=[^()[\]]*conflict)[^()[\]]*[)\]]$/i,
   // note.sync-conflict-20240501-101500-ABCDEFG.md, note_conflict-1.md, note.conflict.md
   /^(.+?)[._ -]+(?:sync[._ -]?)?conflict(?:ed)?(?:[._ -].*)?$/i,
 ];

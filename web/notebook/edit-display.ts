@@ -177,7 +177,12 @@ const bindingsOf = (base: EvidenceBase, typed: readonly TypedBinding[]): readonl
   });
 
 /** A caption is one paragraph, however it was typed. */
-const oneLine = (text: string): string => text.trim().replace(/\s*\n\s*/g, ' ');
+const oneLine = (text: string): string =>
+  text
+    .split('\n')
+    .map((line) => line.trim())
+    .filter((line) => line !== '')
+    .join(' ');
 
 function captionSplices(desk: Desk, nth: number, typed: TypedCaption): readonly NoteSplice[] | string {
   const caption = desk.shown.record.captions[nth];

@@ -58,6 +58,6 @@ export function folderNameOf(title: string): string {
     .replace(/\p{M}/gu, '')
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '');
+    .replace(/^-|-$/g, '');
   return plain === '' || plain.length > 100 ? 'notebook' : plain;
 }

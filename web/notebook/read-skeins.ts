@@ -93,6 +93,6 @@ function readRow(base: EvidenceBase, line: number, cell: (column: Column) => str
 
 const partsOf = (text: string): readonly string[] =>
   text
-    .split(/\s*[+&/]\s*|\s+(?:and|over|then)\s+/i)
+    .split(/[+&/]|\s(?:and|over|then)\s/i)
     .map((part) => part.trim())
     .filter((part) => part !== '' && !['none', 'no', '-', '–', 'without'].includes(fold(part)));

@@ -148,9 +148,9 @@ export function starterOf(kind: NoteKind): Starter {
 export function stemFrom(title: string, otherwise: string): string {
   const stem = fold(title)
     .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '')
+    .replace(/^-|-$/g, '')
     .slice(0, LONGEST_STEM)
-    .replace(/-+$/, '');
+    .replace(/-$/, '');
   return stem === '' ? otherwise : stem;
 }
 

@@ -11,6 +11,8 @@ export interface CarriedColour extends Conditions {
 
 const ORIGINS: readonly ColourOrigin[] = ['spectrum', 'lab', 'photo-with-chart', 'photo', 'eye', 'predicted'];
 const CARRIED = /^(.+?)\s+(\S+)\/(2|10)°?(?:\s+([a-z-]+))?$/i;
+/** Signs of a carried colour (our choice: twice what the longest takes). */
+const LONGEST = 120;
 /** Two decimals are finer than any instrument and keep an address short. */
 const round = (value: number): string => String(Math.round(value * 100) / 100 + 0);
 
@@ -20,7 +22,7 @@ export const carryColour = ({ lab, illuminant, observer, by }: CarriedColour): s
 
 /** Reads what `carryColour` writes, and `L,a,b A/2` as somebody may type it; undefined for anything else. */
 export function readCarriedColour(text: string): CarriedColour | undefined {
-  const found = CARRIED.exec(text.trim());
+  const found = text.length > LONGEST ? null : CARRIED.exec(text.trim());
   const typed = found && labTriple((found[1] ?? '').trim().replace(/\s+/g, ' '));
   const illuminant = found && readIlluminant(found[2] ?? '');
   if (!found || typed?.isPossible !== true || !illuminant) return undefined;

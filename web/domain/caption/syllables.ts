@@ -5,6 +5,9 @@ const KNOWN: Readonly<Record<string, number>> = {
   dyer: 2, dyers: 2, kermes: 2, quiet: 2, layer: 2, layers: 2, layered: 2,
 }; // prettier-ignore
 
+/** Letters of a word that are looked at (our choice: no word has as many). */
+const LONGEST_WORD = 60;
+
 /**
  * Syllables of an English word, by rule: each run of vowels (a e i o u y) is one; a silent last *e*, *-es* and *-ed* are none;
  * a consonant with *-le* at the end is one; two vowels that are spoken apart (*-rial*, *-nian*, *-ium*, *-ua-*, *-ying*) are two; *-lian* is one, as dictionaries part it.
@@ -18,7 +21,8 @@ export function syllablesOf(word: string): number {
   const letters = word
     .normalize('NFD')
     .toLowerCase()
-    .replace(/[^a-z]/g, '');
+    .replace(/[^a-z]/g, '')
+    .slice(0, LONGEST_WORD);
   if (letters === '') return Math.max(1, digits);
   return digits + (KNOWN[letters] ?? Math.max(1, byRule(letters)));
 }

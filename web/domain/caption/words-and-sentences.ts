@@ -8,7 +8,7 @@ export interface TextPiece {
 export const wordsOf = (text: string): readonly string[] =>
   text
     .split(/[\s/]+|(?<=\p{L}{2})[—–](?=\p{L}{2})/u)
-    .map((word) => word.replace(/^[^\p{L}\p{N}]+|[^\p{L}\p{N}]+$/gu, ''))
+    .map((word) => word.replace(/^[^\p{L}\p{N}]+|(?<![^\p{L}\p{N}])[^\p{L}\p{N}]+$/gu, ''))
     .filter((word) => word !== '');
 
 /** Ends of sentence after which none begins: abbreviations of captions and single capitals. */
@@ -25,7 +25,7 @@ export function sentencesOf(text: string): readonly TextPiece[] {
     if (trimmed !== '') pieces.push({ text: trimmed, range: [from, from + trimmed.length] });
     start = end;
   };
-  for (const found of text.matchAll(/[.!?…]+["”’)]*(?=\s+["“‘(]?[\p{Lu}\p{N}])|\n+/gu)) {
+  for (const found of text.matchAll(/(?<![.!?…])[.!?…]+["”’)]*(?=\s+["“‘(]?[\p{Lu}\p{N}])|\n+/gu)) {
     const end = found.index + found[0].length;
     if (found[0] === '.' && NO_END.test(text.slice(start, end))) continue;
     close(end);

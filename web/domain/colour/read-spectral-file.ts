@@ -19,7 +19,7 @@ export function readSpectralFile(text: string, options: ReadSpectralOptions = {}
   const start = text.slice(0, START_CHECKED);
   if (looksBinary(start)) return refused('spectral-binary');
   if (/^\uFEFF?\s*[<{[]/.test(start)) return refused('spectral-not-a-table');
-  return /^\s*BEGIN_DATA_FORMAT\b/im.test(text) ? readCgats(text, options) : readSpectrumCsv(text, options);
+  return /^[ \t]*BEGIN_DATA_FORMAT\b/im.test(text) ? readCgats(text, options) : readSpectrumCsv(text, options);
 }
 
 /** Text has no NUL, and hardly any control or replacement characters. */

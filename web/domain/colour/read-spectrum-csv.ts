@@ -9,7 +9,7 @@ interface Row {
 }
 
 /** First cell of a table whose rows are wavelengths. */
-const WAVELENGTH = /^(?:wavelengths?|lambda|λ|nm)?[\s_([]*(?:nm)?[\s\])]*$/i;
+const WAVELENGTH = /^(?:wavelengths?|lambda|λ|nm)?[\s_([]{0,9}(?:nm)?[\s\])]{0,9}$/i;
 
 /**
  * Reads spectra in a plain table: either a row for each wavelength and a column for each sample,

@@ -17,7 +17,7 @@ export function markedSides(text: string): NoteSides | undefined {
   let within: Side = 'all';
   let [found, withBase] = [0, 0];
   for (const line of text.match(/[^\r\n]*(?:\r\n|\n|\r)|[^\r\n]+$/g) ?? []) {
-    const mark = MARK.exec(line.replace(/[\r\n]+$/, ''))?.[1]?.[0];
+    const mark = MARK.exec(line.replace(/\r?\n$|\r$/, ''))?.[1]?.[0];
     const next: Side | undefined = mark === undefined ? undefined : after(within, mark);
     // A row of equals signs alone may underline a heading.
     if (mark !== undefined && next === undefined && !(mark === '=' && within === 'all')) return undefined;

@@ -54,7 +54,7 @@ function respelt(name: string, lang: string | undefined): readonly string[] {
   const forms: string[] = [];
   const parts = name.split(/[\s-]+/);
   if (parts.length === 2 && parts.every((part) => /^\p{L}{3,}$/u.test(part)) && !BINOMIAL.test(name)) forms.push(parts.join(''));
-  const apart = lang === undefined || lang === 'en' ? /^(.*\p{L}{3,})(wood|weed|wort)(s?)$/iu.exec(name) : null;
+  const apart = lang === undefined || lang === 'en' ? /^(.*\p{L}{3})(wood|weed|wort)(s?)$/iu.exec(name) : null;
   if (apart?.[1] && apart[2] && !/\s$/.test(apart[1])) forms.push(`${apart[1]} ${apart[2]}${apart[3] ?? ''}`);
   if (/^St\.? /.test(name)) forms.push(name.replace(/^St\.? /, 'Saint '));
   return forms;

@@ -112,7 +112,7 @@ export const FALSE_FRIENDS: readonly FalseFriend[] = [
       /(?:^| )(?:a|an|the|this|that|old|(?:brink|verge|edge|state|risk|danger) of|to|in|into|his|her|their|its|my|our|your|will|would|can|could|may|might|roman|castle|financial|utter)$/,
   },
   { names: ['ruin'], after: /^(?:the|a|it|them|everything|of|him|her|us|me|you)\b/ },
-  { names: ['lakh'], before: /(?:^| )(?:\d[\d ]*|one|two|three|four|five|six|seven|eight|nine|ten|several|many|few|a)$/ },
+  { names: ['lakh'], before: /(?:^| )(?:\d+|one|two|three|four|five|six|seven|eight|nine|ten|several|many|few|a)$/ },
   { names: ['lac'], after: /^(?:de|du|des|leman|operon)\b/ },
   { names: ['lac'], before: /(?:^| )(?:le|du|au|grand)$/ },
   { names: ['indigo'], after: /^(?:buntings?|snakes?|girls)\b/ },

@@ -30,9 +30,15 @@ export function placeInNote(note: Note): (offset: number) => PlaceInNote {
     if (!link) return { part: 'body' };
     const path = /^(?:[a-z][a-z\d+.-]*:|\/)/i.test(link.address)
       ? undefined
-      : /([^/]+)\.(?:md|markdown)(?:[#?].*)?$/i.exec(link.address)?.[1];
+      : /^([^]+)\.(?:md|markdown)$/i.exec(lastPart(link.address))?.[1];
     return path === undefined ? { part: 'aside' } : { part: 'link', stem: decoded(path) };
   };
+}
+
+/** The name of the file an address leads to: what stands behind its last stroke, without what follows a `#` or `?`. */
+function lastPart(address: string): string {
+  const path = address.slice(0, address.search(/[#?]|$/));
+  return path.slice(path.lastIndexOf('/') + 1);
 }
 
 interface Address {

@@ -33,6 +33,8 @@ const LONGEST = 400_000;
 /** Nested quotes and lists, and opening marks in one paragraph (our choice: far beyond anything written by hand; beyond it the parser's time grows with the square). */
 const DEEPEST = 30;
 const MOST_OPENERS = 1000;
+/** A list's item so far in that the lists it is in are too many, a level of one line each. */
+const DEEP_INDENT = new RegExp(`^[ \\t]{${DEEPEST * 2},}(?:[-+*]|\\d{1,9}[.)])[ \\t]`, 'm');
 /** Items of lists in one note (our choice: the parser's time grows with their square; twenty thousand take it some three seconds). */
 const MOST_ITEMS = 3000;
 
@@ -64,7 +66,7 @@ function isTangled(text: string): boolean {
     if ((paragraph.match(/!?\[|<|[*_]+|`+/g)?.length ?? 0) > MOST_OPENERS) return true;
   }
   // Lists that grow one level a line reach the depth by their indent.
-  return new RegExp(`^[ \\t]{${DEEPEST * 2},}(?:[-+*]|\\d{1,9}[.)])[ \\t]`, 'm').test(text);
+  return DEEP_INDENT.test(text);
 }
 
 function plainParagraphs(text: string): MarkdownNode {

@@ -14,8 +14,8 @@ export function readFormula(formula: string): Composition | undefined {
   const plain = formula.replace(/[₀-₉]/g, (sign) => String(SUBSCRIPTS.indexOf(sign))).replace(/\s+/g, '');
   const total = new Map<string, number>();
   for (const part of plain.split(/[·•.*]/)) {
-    const [, times = '', rest = ''] = /^(\d*)(.*)$/.exec(part) ?? [];
-    const atoms = readPart(rest);
+    const times = /^\d*/.exec(part)?.[0] ?? '';
+    const atoms = readPart(part.slice(times.length));
     if (!atoms) return undefined;
     for (const [element, count] of atoms) total.set(element, (total.get(element) ?? 0) + count * (times === '' ? 1 : Number(times)));
   }

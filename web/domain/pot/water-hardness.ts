@@ -52,7 +52,7 @@ export function convertHardness(value: number, from: HardnessUnit, to: HardnessU
 
 /** Reads a hardness as written, such as `18 °dH`, `250 ppm`; undefined without a number and a known unit. */
 export function readHardness(text: string): { readonly value: number; readonly unit: HardnessUnit } | undefined {
-  const [, number, sign] = /^\s*(?:c\.|about|~)?\s*(\d+(?:[.,]\d+)?)\s*(.+?)\s*$/u.exec(text) ?? [];
+  const [, number, sign] = /^(?:c\.|about|~)?\s*(\d+(?:[.,]\d+)?)\s*(\S[^]*)$/u.exec(text.trim()) ?? [];
   const unit = sign === undefined ? undefined : WRITTEN.find(([, pattern]) => pattern.test(sign))?.[0];
   return number === undefined || unit === undefined ? undefined : { value: Number(number.replace(',', '.')), unit };
 }

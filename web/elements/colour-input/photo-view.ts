@@ -55,6 +55,9 @@ export function areaBetween(a: readonly [number, number], b: readonly [number, n
   return { x: x0, y: y0, width: x1 - x0, height: y1 - y0 };
 }
 
+/** Signs that three numbers at the end of a line can take (our choice). */
+const LONGEST_LAB = 120;
+
 const STEP = 0.01;
 const SMALLEST = 0.01;
 
@@ -88,7 +91,7 @@ export function patchAreas(chart: Area, columns: number, rows: number): readonly
 export function knownPatches(text: string, light: 'D65' | 'D50'): readonly Lab2[] | undefined {
   const lines = text.split('\n').filter((line) => line.trim() !== '');
   const read = lines.map((line): Lab2 | undefined => {
-    const numbers = /(-?[\d.]+)[\s,;]+(-?[\d.]+)[\s,;]+(-?[\d.]+)\s*$/.exec(line.replaceAll('−', '-'));
+    const numbers = /(-?[\d.]+)[\s,;]+(-?[\d.]+)[\s,;]+(-?[\d.]+)\s*$/.exec(line.slice(-LONGEST_LAB).replaceAll('−', '-'));
     const typed = numbers && parseColourText(`${numbers[1]},${numbers[2]},${numbers[3]}`);
     if (typed?.kind !== 'lab') return undefined;
     const swatch = swatchFromLab(typed.lab, { illuminant: light, observer: 2 }, 'lab');

@@ -48,9 +48,14 @@ export function readTrials(base: EvidenceBase, text: string, chosen: Columns<Tri
 
 /** Beside a lightness, bare `a` and `b` are the other two of a colour; alone they may be anything. */
 const namesFor = (text: string): Readonly<Record<TrialColumn, readonly string[]>> =>
-  /(?:^|[,;\t|"])\s*(?:CIE)?\s*L\*?\s*(?:[,;\t|"]|$)/im.test(text.slice(0, text.search(/[\r\n]|$/)))
+  /(?:^|[,;\t|"])\s{0,9}(?:CIE)?\s{0,9}L\*?\s{0,9}(?:[,;\t|"]|$)/im.test(text.slice(0, text.search(/[\r\n]|$/)))
     ? { ...TRIAL_COLUMNS, 'a*': [...TRIAL_COLUMNS['a*'], 'a'], 'b*': [...TRIAL_COLUMNS['b*'], 'b'] }
     : TRIAL_COLUMNS;
+
+/** What went in, with its amount behind it. */
+const WITH_AMOUNT = /^(.*?\p{L}[^\d]*?)[\s,:]+(\d[^\p{L}%]*(?:%.*|[\p{L}].*)?)$/u;
+/** Signs of a name with its amount behind it; what is longer is a name (our choice). */
+const LONGEST_WITH_AMOUNT = 200;
 
 /** Turns the lines of a table into trials, one pot at a time. */
 class TrialRows {
@@ -139,7 +144,7 @@ class TrialRows {
 
   #bath(row: number, text: string): Pairs {
     if (text === '') return {};
-    const nth = numberOf(text.replace(/\s*(?:st|nd|rd|th|\.)(?:\s*bath)?$/i, ''));
+    const nth = numberOf(text.replace(/\s{0,9}(?:st|nd|rd|th|\.)(?:\s{0,9}bath)?$/i, ''));
     if (nth !== undefined && Number.isInteger(nth) && nth >= 1 && nth <= 99) return { bath: { nth } };
     this.notes.tell(row, 'number-impossible', text, ['1 to 99']);
     return { bath: { nth: text } };
@@ -153,7 +158,7 @@ class TrialRows {
       if (beside.length > 0 && beside.length !== names.length)
         this.notes.tell(row, 'amounts-differ', text(column), [text(amounts ?? column)]);
       return names.map((written, at): PlainValue => {
-        const [, name = written, behind = ''] = /^(.*?\p{L}[^\d]*?)[\s,:]+(\d[^\p{L}%]*(?:%.*|[\p{L}].*)?)$/u.exec(written) ?? [];
+        const [, name = written, behind = ''] = (written.length <= LONGEST_WITH_AMOUNT && WITH_AMOUNT.exec(written)) || [];
         const amount = this.#amount(row, amounts ?? column, beside[at] ?? behind);
         return { what: this.notes.known(row, name, kinds), role, ...(amount === '' ? {} : { amount }), ...more };
       });

@@ -47,7 +47,7 @@ export function captionDeskView(
   return {
     caption,
     unbound: caption.notices.flatMap(({ code, range: at }) =>
-      code === 'clause-unbound' && at ? [typed.text.slice(at[0], at[1]).replace(/[.;:,]+$/, '')] : [],
+      code === 'clause-unbound' && at ? [typed.text.slice(at[0], at[1]).replace(/(?<![.;:,])[.;:,]+$/, '')] : [],
     ),
     backings: backingsOf(notebook, one),
   };

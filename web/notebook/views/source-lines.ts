@@ -17,6 +17,6 @@ export function sourceLines(notebook: Notebook, lines: readonly Pick<ClaimLine, 
     const { author, year, title, within } = entry;
     const who = [author, year].filter((part) => part !== '').join(' ');
     const parts = [[who, title].filter((part) => part !== '').join(', '), within].filter((part) => part !== '');
-    return { key, text: parts.map((part) => part.replace(/\.+$/, '')).join('. ') };
+    return { key, text: parts.map((part) => part.replace(/(?<!\.)\.+$/, '')).join('. ') };
   });
 }
