@@ -4,6 +4,7 @@ import { defineConfig } from 'vitest/config';
 import { demoNotebook } from './scripts/demo-plugin.mjs';
 import { worksOffline } from './scripts/offline-plugin.mjs';
 import { policyHeaders, policyOnlyWhenBuilt } from './scripts/policy-plugin.mjs';
+import { tellReadingCode } from './scripts/reading-code-plugin.mjs';
 
 const checkout = fileURLToPath(new URL('.', import.meta.url));
 
@@ -29,7 +30,7 @@ export default defineConfig({
   publicDir: 'public',
   // Else the cache would lie in web/, among the sources a build is made from.
   cacheDir: `${checkout}node_modules/.vite`,
-  plugins: [demoNotebook(), policyOnlyWhenBuilt(), worksOffline()],
+  plugins: [demoNotebook(), policyOnlyWhenBuilt(), worksOffline(), tellReadingCode()],
   build: {
     outDir: '../dist/site',
     emptyOutDir: true,

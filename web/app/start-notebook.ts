@@ -5,6 +5,11 @@ import type { NotebookFile } from '../notebook/notebook.ts';
 import { openIdbStore } from '../store/idb-store.ts';
 import type { StoreSurroundings } from '../store/store-surroundings.ts';
 
+/** A hash of the code that reads notes; empty where that code is being worked on. */
+declare const READING_CODE: string;
+/** What was read is kept once the notebook has been left alone for so long (our choice). */
+const LEFT_ALONE = 10_000;
+
 /** The database's name in this browser. One notebook for now: another would have a name of its own. */
 const DATABASE = 'tenterground';
 /**
@@ -48,9 +53,11 @@ export async function startNotebook(
   database = DATABASE,
 ): Promise<StartedNotebook> {
   const opened = await openIdbStore(database, surroundings);
-  const keeper = new Keeper(opened.ok ? opened.value : await standIn(opened.error), engine);
+  const store = opened.ok ? opened.value : await standIn(opened.error);
+  const keeper = new Keeper(store, engine, READING_CODE === '' ? undefined : { madeBy: READING_CODE });
   const found = await keeper.openKept();
   if (!found.ok || !found.value) await keeper.show(await demonstration());
+  keepReadingsOf(keeper);
   const unfinished = await keeper.store.unfinishedImports();
   const failure = opened.ok ? (found.ok ? undefined : found.error) : opened.error;
   return {
@@ -65,3 +72,14 @@ const withPhotos = (engine: Engine, keeper: Keeper): Engine => ({
   ...engine,
   attachment: async (path) => (await engine.attachment(path)) ?? (await keeper.read(path))?.bytes,
 });
+
+/** Has what was read kept whenever the notebook has been left alone for a while. */
+function keepReadingsOf(keeper: Keeper): void {
+  let waiting: ReturnType<typeof setTimeout> | undefined;
+  const wait = () => {
+    clearTimeout(waiting);
+    waiting = setTimeout(() => void keeper.keepReadings(), LEFT_ALONE);
+  };
+  wait();
+  keeper.subscribe(wait);
+}

@@ -1,3 +1,4 @@
+import type { Version } from '../domain/ports.ts';
 import type { RecipeEntry, RecipeView } from './views/recipe-view.ts';
 import type { periodView } from './views/period-view.ts';
 import type { ScaleChoices } from '../domain/pot/understand-amount.ts';
@@ -67,6 +68,25 @@ export interface Engine {
   open(files: readonly NotebookFile[]): Promise<NotebookSize>;
   /** Reads files in beside those that are there. */
   put(files: readonly NotebookFile[]): Promise<void>;
+  /**
+   * Puts in notes as they were read before, those whose version is still the one the store has. What needs their texts waits
+   * for `endTexts`.
+   *
+   * @param packets from `readings`.
+   * @param versions of the files as they are kept now, by path.
+   * @returns the files of the notes put in.
+   */
+  putReadings(packets: readonly Uint8Array[], versions: ReadonlyMap<string, Version>): Promise<readonly string[]>;
+  /** Brings the texts of such notes; those of notes that were written or removed since are passed over. */
+  putTexts(files: readonly NotebookFile[]): Promise<void>;
+  /**
+   * Says that no more texts come.
+   *
+   * @param all false where the store failed; what needs a text that did not come then fails too.
+   */
+  endTexts(all: boolean): Promise<void>;
+  /** What reading the notes gave, packed up, of those whose version is known. */
+  readings(): Promise<readonly Uint8Array[]>;
   /** What is wrong in the notes of these files, alone and between notes. */
   findings(paths: readonly string[]): Promise<readonly FileFinding[]>;
   /** Names files that are part of the notebook although their bytes stay in the store. */
@@ -190,6 +210,10 @@ export interface Engine {
 export const ENGINE_METHODS = Object.keys({
   open: true,
   put: true,
+  putReadings: true,
+  putTexts: true,
+  endTexts: true,
+  readings: true,
   findings: true,
   mention: true,
   remove: true,

@@ -13,6 +13,7 @@ import { ok, type Result } from '../domain/result.ts';
 import type { Engine } from './engine.ts';
 import type { FoundFiles } from './import/found-files.ts';
 import type { ImportOptions, ImportReport } from './import/import-files.ts';
+import { isNotePath } from './note-path.ts';
 import type { NotebookFile } from './notebook.ts';
 import { stamped } from './stamped.ts';
 import { isPhotoPath } from './photo-path.ts';
@@ -30,6 +31,22 @@ export interface OpenedFile {
   readonly version?: Version;
 }
 
+/** How readings of notes are kept, so that the next start need not read those again. */
+export interface ReadingsKept {
+  /** Changes whenever the program may read a note otherwise than before: what was kept under another is not there. */
+  readonly madeBy: string;
+  /** Fewer notes than this are read in about the time that readings take. */
+  readonly fromNotes?: number;
+  /** So many notes have to be read anew before readings are kept again: some seconds' work at the next start. */
+  readonly afterNotes?: number;
+}
+
+/** Our choice: a thousand notes are read in a second or two, behind a page that already shows. */
+const FROM_NOTES = 1000;
+/** Our choice: what so many notes take to be read at a start is hardly noticed, and weeks of writing lie between two keepings. */
+const AFTER_NOTES = 200;
+const packetName = (nth: number): string => `readings:${nth}`;
+
 /** The setting that tells a notebook emptied by its reader from one never begun. */
 const BEGUN = 'begun';
 
@@ -42,18 +59,28 @@ const BEGUN = 'begun';
 export class Keeper {
   readonly store: NotebookStore;
   readonly #engine: Engine;
+  readonly #readings: ReadingsKept | undefined;
   readonly #listeners = new Set<(event: KeeperEvent) => void>();
   /** What is shown and not kept. */
   #shown: ReadonlyMap<string, Uint8Array> | undefined;
   /** What this tab showed before it was kept: a reader may still be writing on it. */
   #wasShown: ReadonlyMap<string, Uint8Array> = new Map();
   #hearing: Promise<void> = Promise.resolve();
+  /** Counts the notebooks opened, so that texts of one before never come into the next. */
+  #opening = 0;
+  #textsComing: Promise<void> = Promise.resolve();
+  /** Notes read since readings were last kept. */
+  #readAnew = 0;
+  /** Imports under way: what they still bring would be kept again soon after. */
+  #imports = 0;
   /** True once the store has ended under us: what is at hand is then all there is to read. */
   #hasEnded = false;
 
-  constructor(store: NotebookStore, engine: Engine) {
+  /** @param readings absent where none are kept. */
+  constructor(store: NotebookStore, engine: Engine, readings?: ReadingsKept) {
     this.store = store;
     this.#engine = engine;
+    this.#readings = readings;
     // One after another, so that a later change is never overtaken by an earlier one.
     store.subscribe((event) => {
       this.#hearing = this.#hearing.then(() => this.#hear(event));
@@ -75,18 +102,40 @@ export class Keeper {
     if (!stamps.ok) return stamps;
     if (!begun.ok) return begun;
     if (stamps.value.length === 0 && begun.value !== true) return ok(false);
-    await this.#engine.open([]);
+    const opening = await this.#open([]);
     await this.#engine.mention(stamps.value.map(({ path }) => path).filter(isPhotoPath));
-    for await (const batch of this.store.loadAll(({ path }) => !isPhotoPath(path))) {
+    const taken = await this.#takeReadings(stamps.value);
+    for await (const batch of this.store.loadAll(({ path }) => !isPhotoPath(path) && !taken.has(path))) {
       if (!batch.ok) return batch;
-      await this.#engine.put(batch.value.map(({ path, bytes, version }) => ({ path, bytes, version })));
+      await this.#putIn(batch.value);
     }
+    if (taken.size > 0) this.#textsComing = this.#bringTexts(taken, opening);
     return ok(true);
+  }
+
+  /**
+   * Keeps what reading the notes gave, where enough of them were read since it was last kept. For when nobody is waiting; where
+   * it cannot be kept, the next start reads the notes.
+   */
+  async keepReadings(): Promise<void> {
+    await this.#textsComing;
+    const { madeBy, fromNotes = FROM_NOTES, afterNotes = AFTER_NOTES } = this.#readings ?? { madeBy: '' };
+    if (!this.#readings || !this.isKept || this.#imports > 0 || this.#readAnew < afterNotes) return;
+    if ((await this.#engine.size()).notes < fromNotes) return;
+    const before = this.#readAnew;
+    const packets = await this.#engine.readings().catch(() => undefined);
+    if (!packets) return;
+    // An empty one ends the row: those of a longer one before may lie behind it.
+    for (const [nth, bytes] of [...packets, new Uint8Array()].entries()) {
+      const kept = await this.store.keepDerived(packetName(nth), { madeBy, bytes });
+      if (!kept.ok) return;
+    }
+    this.#readAnew -= before;
   }
 
   /** Shows a notebook without keeping it. */
   async show(files: readonly NotebookFile[]): Promise<void> {
-    await this.#engine.open(files);
+    await this.#open(files);
     this.#shown = new Map(files.map(({ path, bytes }) => [path, bytes]));
     this.#wasShown = this.#shown;
   }
@@ -113,7 +162,7 @@ export class Keeper {
   async beginEmpty(): Promise<Result<void, StoreFailure>> {
     const begun = await this.store.keepSetting(BEGUN, true);
     if (!begun.ok) return begun;
-    await this.#engine.open([]);
+    await this.#open([]);
     this.#keepFromNow();
     return begun;
   }
@@ -157,11 +206,12 @@ export class Keeper {
     const begun = this.isKept ? ok(undefined) : await this.beginEmpty();
     const { importFiles, refusedImport } = await import('./import/import-files.ts');
     if (!begun.ok) return refusedImport(found, begun.error);
+    this.#imports += 1;
     const report = await importFiles(this.store, found, {
       ...options,
       readIn: (files) => this.#putAway(files),
       findings: (paths) => this.#engine.findings(paths),
-    });
+    }).finally(() => (this.#imports -= 1));
     this.#say({ type: 'changed', paths: [...report.added, ...report.replaced], by: 'this-tab' });
     return report;
   }
@@ -176,6 +226,46 @@ export class Keeper {
   subscribe(listener: (event: KeeperEvent) => void): () => void {
     this.#listeners.add(listener);
     return () => this.#listeners.delete(listener);
+  }
+
+  async #open(files: readonly NotebookFile[]): Promise<number> {
+    const opening = (this.#opening += 1);
+    await this.#engine.open(files);
+    return opening;
+  }
+
+  /** Puts in the notes whose readings were kept and are still true; gives back their files. */
+  async #takeReadings(stamps: readonly FileStamp[]): Promise<ReadonlySet<string>> {
+    if (!this.#readings || stamps.length < (this.#readings.fromNotes ?? FROM_NOTES)) return new Set();
+    const packets: Uint8Array[] = [];
+    for (;;) {
+      const packet = await this.store.derived(packetName(packets.length), this.#readings.madeBy);
+      if (!packet.ok || !packet.value || packet.value.length === 0) break;
+      packets.push(packet.value);
+    }
+    if (packets.length === 0) return new Set();
+    return new Set(await this.#engine.putReadings(packets, new Map(stamps.map(({ path, version }) => [path, version]))));
+  }
+
+  /** Brings the texts of notes that were put in without; the first answers do not wait for them. */
+  async #bringTexts(paths: ReadonlySet<string>, opening: number): Promise<void> {
+    const isOver = () => opening !== this.#opening;
+    let all = true;
+    try {
+      for await (const batch of this.store.loadAll(({ path }) => paths.has(path))) {
+        if (isOver()) return;
+        if (batch.ok) await this.#engine.putTexts(batch.value.map(asNotebookFile));
+        else all = false;
+      }
+    } catch {
+      all = false;
+    }
+    if (!isOver()) await this.#engine.endTexts(all);
+  }
+
+  async #putIn(files: readonly NotebookFile[]): Promise<void> {
+    this.#readAnew += files.filter(({ path }) => isNotePath(path)).length;
+    await this.#engine.put(files.map(asNotebookFile));
   }
 
   #keepFromNow(): void {
@@ -214,7 +304,7 @@ export class Keeper {
   /** Puts files that are in the store into the notebook at hand; photos stay in the store. */
   async #putAway(files: readonly NotebookFile[]): Promise<void> {
     await this.#engine.mention(files.map(({ path }) => path).filter(isPhotoPath));
-    await this.#engine.put(files.filter(({ path }) => !isPhotoPath(path)));
+    await this.#putIn(files.filter(({ path }) => !isPhotoPath(path)));
   }
 
   async #atHand(path: string): Promise<OpenedFile | undefined> {
@@ -224,7 +314,7 @@ export class Keeper {
 
   async #load(paths: readonly string[]): Promise<void> {
     const found = await this.store.read(paths);
-    if (found.ok) await this.#putAway(found.value.map(({ path, bytes, version }) => ({ path, bytes, version })));
+    if (found.ok) await this.#putAway(found.value);
   }
 
   async #hear(event: StoreEvent): Promise<void> {
@@ -248,3 +338,9 @@ export class Keeper {
 
 const isSame = (bytes: Uint8Array, file: StoredFile): boolean =>
   bytes.length === file.bytes.length && bytes.every((byte, at) => byte === file.bytes[at]);
+
+const asNotebookFile = ({ path, bytes, version }: NotebookFile): NotebookFile => ({
+  path,
+  bytes,
+  ...(version !== undefined && { version }),
+});

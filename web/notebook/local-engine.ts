@@ -38,6 +38,7 @@ import type { TypedQuestion } from './pose-question.ts';
 import type { DyestuffEntry, DyestuffView } from './views/dyestuff-view.ts';
 import type { KeptPaletteView } from './views/kept-palette-view.ts';
 import type { NamedNoteView } from './views/naming-view.ts';
+import type { Version } from '../domain/ports.ts';
 import { type NoteText, noteText } from './note-text.ts';
 import type { ProblemView } from './views/problem-view.ts';
 import type { WritingChoices } from './views/writing-choices.ts';
@@ -62,18 +63,71 @@ import type { Engine, NotebookSize } from './engine.ts';
 export class LocalEngine implements Engine {
   #notebook = new Notebook();
   #beside?: Notebook;
+  #texts?: AwaitedTexts;
 
   /** Asks a part of the program that is on its way, once the notebook can be read whole. */
   async #ask<P, A>(part: Promise<P>, ask: (part: P, notebook: Notebook) => A): Promise<A> {
+    const loaded = await part;
+    return ask(loaded, await this.#whole());
+  }
+
+  /** Asks what never looks into a note's text: a test holds these to it. */
+  async #askAtOnce<P, A>(part: Promise<P>, ask: (part: P, notebook: Notebook) => A): Promise<A> {
     const loaded = await part;
     await this.#notebook.ready();
     return ask(loaded, this.#notebook);
   }
 
+  /** The notebook with every text in it. */
+  async #whole(): Promise<Notebook> {
+    let texts: AwaitedTexts | undefined;
+    // Another notebook may be opened meanwhile.
+    while (texts !== this.#texts) {
+      texts = this.#texts;
+      await texts?.come;
+    }
+    await this.#notebook.ready();
+    return this.#notebook;
+  }
+
   open(files: readonly NotebookFile[]): Promise<NotebookSize> {
     this.#notebook = new Notebook();
+    this.#texts?.end(true);
+    this.#texts = undefined;
     this.#notebook.putAll(files);
     return this.size();
+  }
+
+  async putReadings(packets: readonly Uint8Array[], versions: ReadonlyMap<string, Version>): Promise<readonly string[]> {
+    const notebook = this.#notebook;
+    const { unpackReadings } = await import('./kept-readings.ts');
+    for (const packet of packets) {
+      for (const reading of unpackReadings(packet)) {
+        const { file } = reading.note;
+        // What is there already was read from the store, and may be newer.
+        if (versions.get(file) === reading.version && !notebook.base.noteIn(file)) notebook.putReading(reading);
+      }
+    }
+    const awaited = notebook.awaited();
+    if (awaited.length > 0 && notebook === this.#notebook) this.#texts ??= new AwaitedTexts();
+    return awaited;
+  }
+
+  putTexts(files: readonly NotebookFile[]): Promise<void> {
+    for (const file of files) this.#notebook.putText(file);
+    return Promise.resolve();
+  }
+
+  endTexts(all: boolean): Promise<void> {
+    const left = this.#notebook.awaited();
+    // The store has all it has brought: what did not come was removed meanwhile.
+    if (all) for (const path of left) this.#notebook.remove(path);
+    this.#texts?.end(all || left.length === 0);
+    return Promise.resolve();
+  }
+
+  readings(): Promise<readonly Uint8Array[]> {
+    return this.#ask(import('./kept-readings.ts'), ({ packReadings }, notebook) => packReadings(notebook.readings()));
   }
 
   put(files: readonly NotebookFile[]): Promise<void> {
@@ -95,8 +149,10 @@ export class LocalEngine implements Engine {
     return Promise.resolve();
   }
 
-  files(): Promise<readonly NotebookFile[]> {
-    return Promise.resolve(this.#notebook.files());
+  async files(): Promise<readonly NotebookFile[]> {
+    // Where texts cannot be had, what is at hand is all there is.
+    await this.#whole().catch(() => undefined);
+    return this.#notebook.files();
   }
 
   size(): Promise<NotebookSize> {
@@ -114,11 +170,11 @@ export class LocalEngine implements Engine {
   }
 
   palette(palette: TypedPalette): Promise<PaletteOrProblems> {
-    return this.#ask(import('./views/palette-view.ts'), ({ paletteView }, notebook) => paletteView(notebook, palette));
+    return this.#askAtOnce(import('./views/palette-view.ts'), ({ paletteView }, notebook) => paletteView(notebook, palette));
   }
 
   behindCloth(palette: TypedPalette, cloth: string): Promise<AnswerView | undefined> {
-    return this.#ask(import('./views/behind-cloth.ts'), ({ behindCloth }, notebook) => behindCloth(notebook, palette, cloth));
+    return this.#askAtOnce(import('./views/behind-cloth.ts'), ({ behindCloth }, notebook) => behindCloth(notebook, palette, cloth));
   }
 
   whoHadWhat(chart: TypedChart): Promise<WhoHadWhatView | undefined> {
@@ -155,7 +211,7 @@ export class LocalEngine implements Engine {
   }
 
   keptPalettes(): Promise<readonly { readonly id: string; readonly title: string }[]> {
-    return this.#ask(import('./views/kept-palette-view.ts'), ({ keptPalettes }, notebook) => keptPalettes(notebook));
+    return this.#askAtOnce(import('./views/kept-palette-view.ts'), ({ keptPalettes }, notebook) => keptPalettes(notebook));
   }
 
   keptPalette(id: string): Promise<KeptPaletteView | undefined> {
@@ -239,8 +295,8 @@ export class LocalEngine implements Engine {
     return Promise.resolve(this.#notebook.attachment(path));
   }
 
-  noteText(id: string): Promise<NoteText | undefined> {
-    return Promise.resolve(noteText(this.#notebook, id));
+  async noteText(id: string): Promise<NoteText | undefined> {
+    return noteText(await this.#whole(), id);
   }
 
   checkText(path: string, text: string): Promise<readonly ProblemView[]> {
@@ -253,9 +309,10 @@ export class LocalEngine implements Engine {
 
   async documents(paths?: readonly string[]): Promise<readonly NoteDocument[]> {
     const { noteDocument } = await import('../domain/note/note-document.ts');
-    const { base } = this.#notebook;
+    const notebook = await this.#whole();
+    const { base } = notebook;
     const notes = paths ? paths.flatMap((path) => base.noteIn(path) ?? []) : [...base.notes()];
-    return notes.map((note) => noteDocument(note, this.#notebook.versionOf(note.file)));
+    return notes.map((note) => noteDocument(note, notebook.versionOf(note.file)));
   }
 
   noteStamps(): Promise<readonly NoteStamp[]> {
@@ -352,5 +409,23 @@ export class LocalEngine implements Engine {
 
   dueList(now: string): Promise<readonly DueItem[]> {
     return this.#ask(import('./views/due-list-view.ts'), ({ dueListView }, notebook) => dueListView(notebook, now));
+  }
+}
+
+/** Texts that are on their way. */
+class AwaitedTexts {
+  readonly come: Promise<void>;
+  #settle: (all: boolean) => void = () => undefined;
+
+  constructor() {
+    this.come = new Promise<void>((resolve, reject) => {
+      this.#settle = (all) => (all ? resolve() : reject(new Error('the notes could not be read from the store')));
+    });
+    // Nobody may be waiting when they fail; who asks later is told.
+    this.come.catch(() => undefined);
+  }
+
+  end(all: boolean): void {
+    this.#settle(all);
   }
 }

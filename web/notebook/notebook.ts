@@ -11,6 +11,8 @@ import type { Spectrum } from '../domain/colour/spectrum.ts';
 import { SampleColours } from '../domain/verdict/sample-colours.ts';
 import { type BibliographyEntry, fullBibliography, readBibliography } from './bibliography.ts';
 import type { Reference } from './references/reference.ts';
+import type { KeptReading } from './kept-readings.ts';
+import { isNotePath } from './note-path.ts';
 import { FOREIGN_FILE, type ForeignReaders, REFERENCE_FILE } from './references/read-references.ts';
 import { SpectralShelf } from './read-spectra.ts';
 
@@ -32,11 +34,6 @@ export interface FileFinding {
   readonly diagnostic: Diagnostic;
 }
 
-const NOTE_ENDING = /\.(md|markdown)$/i;
-
-/** Whether a file of the folder is read as a note. */
-export const isNotePath = (path: string): boolean => NOTE_ENDING.test(path);
-
 /** A folder of notes, read: what the notes say together, their colours, and what was found wrong. */
 export class Notebook {
   readonly base = new EvidenceBase();
@@ -44,6 +41,8 @@ export class Notebook {
   readonly #read = new Map<string, readonly Diagnostic[]>();
   readonly #readOnly = new Set<string>();
   readonly #versions = new Map<string, Version>();
+  /** Where the texts will lie of notes that were put in without. */
+  readonly #awaited = new Map<string, { text?: string }>();
   readonly #others = new Map<string, Uint8Array>();
   readonly #elsewhere = new Set<string>();
   readonly #spectra = new SpectralShelf();
@@ -66,6 +65,7 @@ export class Notebook {
       this.#spectra.forget(path);
       return undefined;
     }
+    this.#awaited.delete(path);
     const decoded = decodeNote(bytes);
     const { value, diagnostics } = parseNote(path, decoded.value.text);
     this.#read.set(path, [...decoded.diagnostics, ...diagnostics]);
@@ -77,6 +77,49 @@ export class Notebook {
     return value;
   }
 
+  /** Puts in a note as it was read before. Its text comes later: until then, asking for it is a fault. */
+  putReading({ version, note, diagnostics, readOnly }: KeptReading): void {
+    const { file } = note;
+    this.remove(file);
+    const place: { text?: string } = {};
+    const source = () => {
+      if (place.text === undefined) throw new Error(`the text of ${file} is not here yet`);
+      return place.text;
+    };
+    this.#awaited.set(file, place);
+    this.#read.set(file, diagnostics);
+    if (readOnly) this.#readOnly.add(file);
+    this.#versions.set(file, version);
+    // A property like any other for whoever copies or compares notes.
+    this.base.put(Object.defineProperty({ ...note, source: '' }, 'source', { get: source, enumerable: true }));
+  }
+
+  /** Brings the text of a note that was put in without. Where it is of another version, the note is read from it. */
+  putText(file: NotebookFile): void {
+    const place = this.#awaited.get(file.path);
+    if (!place) return;
+    if (file.version !== this.#versions.get(file.path)) {
+      this.put(file);
+      return;
+    }
+    place.text = decodeNote(file.bytes).value.text;
+    this.#awaited.delete(file.path);
+  }
+
+  /** Notes whose texts have not come yet. */
+  awaited(): readonly string[] {
+    return [...this.#awaited.keys()];
+  }
+
+  /** What reading the notes gave, of those whose version is known. */
+  *readings(): Generator<KeptReading> {
+    for (const { source: _, ...note } of this.#whole()) {
+      const version = this.#versions.get(note.file);
+      if (version === undefined) continue;
+      yield { version, note, diagnostics: this.foundInText(note.file), readOnly: this.#readOnly.has(note.file) };
+    }
+  }
+
   /** Says that a file is part of the notebook although its bytes are kept elsewhere. */
   mention(path: string): void {
     if (!this.#others.has(path)) this.#elsewhere.add(path);
@@ -85,6 +128,7 @@ export class Notebook {
   /** Takes a file out. */
   remove(path: string): void {
     this.#elsewhere.delete(path);
+    this.#awaited.delete(path);
     if (this.#others.delete(path)) {
       this.#bibliography = undefined;
       this.#references = undefined;
@@ -122,7 +166,7 @@ export class Notebook {
 
   /** Every file whose bytes are here, as it came, in order of path. */
   files(): readonly NotebookFile[] {
-    const notes = [...this.base.notes()].map(({ file, source }) => ({ path: file, bytes: strToU8(source, this.#readOnly.has(file)) }));
+    const notes = this.#whole().map(({ file, source }) => ({ path: file, bytes: strToU8(source, this.#readOnly.has(file)) }));
     const others = [...this.#others].map(([path, bytes]) => ({ path, bytes }));
     return [...notes, ...others].sort((a, b) => (a.path < b.path ? -1 : 1));
   }
@@ -162,6 +206,11 @@ export class Notebook {
       ...(citations && { citationKeys: citations }),
       hasFile: (path: string, noteFile: string) => this.#locate(path, noteFile) !== undefined,
     };
+  }
+
+  /** The notes whose texts are here. */
+  #whole(): readonly Note[] {
+    return [...this.base.notes()].filter(({ file }) => !this.#awaited.has(file));
   }
 
   #holdsForeign(): boolean {

@@ -1,6 +1,7 @@
 import { decodeNote } from '../domain/note/decode-note.ts';
 import { parseNote } from '../domain/note/parse-note.ts';
-import { isNotePath, type NotebookFile } from './notebook.ts';
+import { isNotePath } from './note-path.ts';
+import type { NotebookFile } from './notebook.ts';
 
 /** `private` with anything but `false` or `no` behind it, at the beginning of a line: counts also where the rest cannot be read. */
 const MARKED = /^["']?private["']?[ \t]*:[ \t]*(?!["']?(?:false|no)\b)\S/im;

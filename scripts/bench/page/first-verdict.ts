@@ -5,20 +5,21 @@ import { LocalEngine } from '../../../web/notebook/local-engine.ts';
 import { openIdbStore } from '../../../web/store/idb-store.ts';
 
 const DATABASE = 'first-verdict';
+const READINGS = { madeBy: 'bench', fromNotes: 1, afterNotes: 1 };
 
 const plain = () => openDB(`${DATABASE}-plain`, 1, { upgrade: (fresh) => fresh.createObjectStore('notes', { keyPath: 'path' }) });
 
-async function opened(): Promise<{ engine: LocalEngine; keeper: Keeper }> {
+async function opened(readings?: typeof READINGS): Promise<{ engine: LocalEngine; keeper: Keeper }> {
   const store = await openIdbStore(DATABASE, { now: () => Date.now(), newId: () => crypto.randomUUID() });
   if (!store.ok) throw new Error(store.error);
   const engine = new LocalEngine();
-  const keeper = new Keeper(store.value, engine);
+  const keeper = new Keeper(store.value, engine, readings);
   const kept = await keeper.openKept();
   if (!kept.ok) throw new Error(kept.error);
   return { engine, keeper };
 }
 
-/** Takes the notes from the server, and keeps them. */
+/** Takes the notes from the server, and keeps them and what reading them gave. */
 async function fill(): Promise<void> {
   const { keeper } = await opened();
   await keeper.beginEmpty();
@@ -34,16 +35,18 @@ async function fill(): Promise<void> {
     from += notes.length;
   }
   kept.close();
+  await (await opened(READINGS)).keeper.keepReadings();
 }
 
-async function verdict(dye: string): Promise<string> {
-  const { engine } = await opened();
+async function verdict(dye: string, readings?: typeof READINGS): Promise<string> {
+  const { engine } = await opened(readings);
   return JSON.stringify(await engine.answer({ dye, region: 'world', when: '1400' }));
 }
 
 const WAYS: Readonly<Record<string, (dye: string) => Promise<string>>> = {
   notes: async () => String((await (await plain()).getAll('notes')).length),
-  'first verdict': verdict,
+  'kept readings': (dye) => verdict(dye, READINGS),
+  'every note read': (dye) => verdict(dye),
 };
 
 Object.assign(globalThis, {

@@ -5,7 +5,7 @@ import type { Change, FileStamp, StoredFile, StoreFailure, Version } from '../..
 import { failed, type Result } from '../../domain/result.ts';
 import { isHidden, pathFault } from '../import/path-fault.ts';
 import type { Keeper } from '../keeper.ts';
-import { isNotePath } from '../notebook.ts';
+import { isNotePath } from '../note-path.ts';
 import { mergeRemarks, readRemarks, REMARKS_FILE, remarksFile } from '../remarks.ts';
 import type { Meeting, SettleOutcome, Settlement } from './meeting.ts';
 import type { SeenFiles } from './seen-files.ts';

@@ -5,7 +5,7 @@ import type { Change, NotebookStore, StoredFile, StoreFailure } from '../../doma
 import { ok, type Result } from '../../domain/result.ts';
 import { conflictCopies } from '../conflict-copies.ts';
 import type { Keeper } from '../keeper.ts';
-import { isNotePath } from '../notebook.ts';
+import { isNotePath } from '../note-path.ts';
 import type { Meeting, SettleOutcome, Settlement } from './meeting.ts';
 
 const encoder = new TextEncoder();
