@@ -1,9 +1,7 @@
-import { chromium } from 'playwright-core';
-import { preview } from 'vite';
 import { packNotebook } from '../demo-plugin.mjs';
-import { findChromium, ROOT } from '../setup.mjs';
 import { paletteOf } from '../../web/domain/palette/palette.ts';
 import { Notebook } from '../../web/notebook/notebook.ts';
+import { freshBrowser, servedSite } from './built-page.ts';
 import { printTable, quantile } from './print-table.ts';
 
 /** One frame of a screen at 60 Hz, in milliseconds. */
@@ -28,17 +26,8 @@ printTable(
   [['151 years, England', quantile(times, 0.5), quantile(times, 0.95), quantile(times, 0.95) / FRAME]],
 );
 
-const server = await preview({
-  root: ROOT,
-  configFile: `${ROOT}/vite.config.ts`,
-  build: { outDir: `${ROOT}/dist/site` },
-  preview: { host: '127.0.0.1', port: 0 },
-});
-const address = server.resolvedUrls?.local[0] ?? '';
-const browser = await chromium.launch({
-  executablePath: findChromium(),
-  args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking'],
-});
+const { address, close } = await servedSite();
+const browser = await freshBrowser();
 const page = await browser.newPage({ viewport: { width: 1280, height: 900 } });
 await page.goto(`${address}#/palette?region=england&when=1370&since=1370`);
 await page.getByRole('slider').waitFor();
@@ -80,4 +69,4 @@ printTable(
   ],
 );
 await browser.close();
-await server.close();
+await close();

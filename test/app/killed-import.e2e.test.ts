@@ -3,6 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, onTestFinished, test } from 'vitest';
+import { heldIn } from '../drills/kill-page.ts';
+import { hashOf } from '../drills/kill-plan.ts';
 import { BuiltSite } from '../helpers/built-site.ts';
 import { KillableChromium } from '../helpers/killable-chromium.ts';
 import { makeZip } from '../helpers/make-zip.ts';
@@ -27,32 +29,6 @@ afterAll(async () => {
   await site.remove();
   rmSync(folder, { recursive: true, force: true });
 });
-
-/** Every note as it lies in the database, read past the program. */
-const storedTexts = (page: Page): Promise<readonly (readonly [path: string, text: string])[]> =>
-  page.evaluate(async () => {
-    interface Stored {
-      readonly path: string;
-      readonly place: { readonly block: number; readonly offset: number; readonly length: number };
-    }
-    const done = <T>(request: IDBRequest<T>) =>
-      new Promise<T>((resolve, reject) => {
-        request.addEventListener('success', () => resolve(request.result));
-        request.addEventListener('error', () => reject(request.error ?? new Error('no reason')));
-      });
-    const database = await done(indexedDB.open('tenterground'));
-    const reading = database.transaction(['files', 'blocks']);
-    const files = (await done(reading.objectStore('files').getAll())) as readonly Stored[];
-    const keys = (await done(reading.objectStore('blocks').getAllKeys())) as readonly number[];
-    const blocks = (await done(reading.objectStore('blocks').getAll())) as readonly Uint8Array[];
-    database.close();
-    const byKey = new Map(keys.map((key, at) => [key, blocks[at]]));
-    const decoder = new TextDecoder();
-    return files.map(({ path, place: { block, offset, length } }) => {
-      const bytes = byKey.get(block)?.subarray(offset, offset + length);
-      return [path, bytes ? decoder.decode(bytes) : 'no block'] as const;
-    });
-  });
 
 async function startReadIn(page: Page): Promise<void> {
   await page.goto(`${site.address}#/notebook?read-in=1`);
@@ -102,23 +78,24 @@ describe('an import of 5,000 notes, the browser killed on the way', () => {
       const notice = again.getByText(/was cut off/);
       await notice.waitFor();
 
-      const stored = new Map(await storedTexts(again));
-      const lost = Array.from({ length: said }, (_, at) => at).filter((at) => stored.get(pathOf(at)) !== textOf(at));
+      const { files: stored } = await heldIn(again);
+      const count = Object.keys(stored).length;
+      const lost = Array.from({ length: said }, (_, at) => at).filter((at) => stored[pathOf(at)] !== hashOf(textOf(at)));
       expect(lost).toEqual([]);
       // Nothing half written either.
-      expect([...stored].filter(([path, text]) => textOf(Number(/\d{4}/.exec(path)?.[0])) !== text)).toEqual([]);
+      expect(Object.entries(stored).filter(([path, hash]) => hashOf(textOf(Number(/\d{4}/.exec(path)?.[0]))) !== hash)).toEqual([]);
 
       const words = (await notice.innerText()).replaceAll(',', '');
       const [there, planned, missing] =
         /“five-thousand\.zip” was cut off: (\d+) of (\d+) files are in the notebook (\d+) are missing/.exec(words)?.slice(1).map(Number) ??
         [];
-      expect([there, planned, missing]).toEqual([stored.size, COUNT, COUNT - stored.size]);
-      expect((await again.getByRole('contentinfo').innerText()).replaceAll(',', '')).toContain(`${stored.size} notes`);
+      expect([there, planned, missing]).toEqual([count, COUNT, COUNT - count]);
+      expect((await again.getByRole('contentinfo').innerText()).replaceAll(',', '')).toContain(`${count} notes`);
 
       await again.getByRole('button', { name: 'Read it in again' }).click();
       await again.getByLabel('A zip').setInputFiles(zip);
       await again.getByText(/^5,000 files of “five-thousand.zip” are in the notebook/).waitFor({ timeout: 60_000 });
-      expect(await again.getByText(/were there already, the same to the byte/).innerText()).toContain(stored.size.toLocaleString('en'));
+      expect(await again.getByText(/were there already, the same to the byte/).innerText()).toContain(count.toLocaleString('en'));
       await again.reload();
       await again.getByText('Your notebook in this browser: 5,000 notes.').waitFor();
       expect(await again.getByText(/was cut off/).count()).toBe(0);

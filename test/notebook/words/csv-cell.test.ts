@@ -24,8 +24,9 @@ describe('a cell of comma-separated values', () => {
   test.each(['-5', '-0.25', '12', '-0499', 'madder = red', 'x@y', '2-3', "'tis", '', '..'])('%j stays as it is', (text) =>
     expect(cellOf(csvCell(text))).toBe(text),
   );
-  test.each(["'=1", "''=1", "' -x", "'-5", '-5', '=1', "'tis", '=a\r\nb', '"=1"'])('%j is read back as the same words', (text) =>
-    expect(readBack(text)).toBe(text),
+  test.each(["'=1", "''=1", "' -x", "'-5", '-5', '=1', "'tis", '=a\r\nb', '"=1"', "'\na", "''\t5"])(
+    '%j is read back as the same words',
+    (text) => expect(readBack(text)).toBe(text),
   );
   test('whatever the words, none begins as a formula, and they are read back', () => {
     const words = fc.string({ unit: fc.constantFrom("'", '=', '-', '+', '@', '\t', '\r', '\n', ' ', '"', ',', '5', '.', 'a') });
@@ -52,4 +53,13 @@ test('a chart as comma-separated values: names and claims cannot run, years befo
     "'@SUM(1)",
     "'-x#0",
   ]);
+});
+
+test.each([
+  ['tabs in cells under commas', 'pot,remark\n1,"a\tb\tc\td"\n2,"e\tf\tg\th"\n', 'a\tb\tc\td'],
+  ['commas in cells under semicolons', 'pot;remark\n1;a, b, c, d\n2;e, f, g, h\n', 'a, b, c, d'],
+  ['an empty line and an empty first heading', '\n\tpot\tremark\nx\t1\ta, b\n', 'a, b'],
+])('the headings say what parts the cells: %s', (_, text, remark) => {
+  const table = readTable(text, { pot: [], remark: [] }, {});
+  expect(typeof table === 'string' ? table : table.rows[0]?.cell('remark')).toBe(remark);
 });

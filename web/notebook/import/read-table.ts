@@ -23,6 +23,10 @@ export interface ReadTable<C extends string> {
   readonly isCut: boolean;
 }
 
+const DELIMITERS = [',', ';', '\t', '|'] as const;
+/** Lines at the beginning among which headings are looked for (our choice). */
+const BLANK_LINES = 100;
+
 /**
  * A CSV table with headings.
  *
@@ -36,7 +40,8 @@ export function readTable<C extends string>(
   chosen: Columns<C>,
 ): ReadTable<C> | GatherCode {
   if (text.length > MOST_CHARACTERS) return 'too-large';
-  const { data } = Papa.parse<string[]>(text.replace(/^\uFEFF/, ''), { delimitersToGuess: [',', ';', '\t', '|'], preview: MOST_ROWS + 2 });
+  const table = text.replace(/^\uFEFF/, '');
+  const { data } = Papa.parse<string[]>(table, { delimiter: delimiterOf(table), preview: MOST_ROWS + 2 });
   const rows = data
     .map((cells, at) => ({ cells: cells.map(wordsOfCell), row: at + 1 }))
     .filter(({ cells }) => cells.some((cell) => cell !== ''));
@@ -55,6 +60,13 @@ export function readTable<C extends string>(
       .map(({ cells, row }) => ({ row, cell: (column) => cells[columns[column] ?? -1] ?? '', whole: cells.join(' ') })),
     isCut: lines.length > MOST_ROWS,
   };
+}
+
+/** What parts the headings into the most: cells below them may hold any of these signs. */
+function delimiterOf(table: string): string {
+  const headings = table.split(/[\r\n]/, BLANK_LINES).find((line) => line.trim() !== '') ?? '';
+  const parts = DELIMITERS.map((delimiter) => ({ delimiter, count: Papa.parse<string[]>(headings, { delimiter }).data[0]?.length ?? 0 }));
+  return parts.reduce((best, one) => (one.count > best.count ? one : best)).delimiter;
 }
 
 /** Several values in one cell: parted by `;`, `+`, or a comma with a space behind it. */
