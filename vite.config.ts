@@ -23,6 +23,8 @@ const launchOptions = {
 
 /** What is polled for may be a while in coming on a busy machine; one second, as it comes, is too short. */
 const patience = { poll: { timeout: 30_000 } };
+/** A browser on a busy machine may stumble once. `npm test` names every test that needed its second go. */
+const secondGo = 1;
 
 export default defineConfig({
   root: 'web',
@@ -98,6 +100,7 @@ export default defineConfig({
           setupFiles: ['test/helpers/browser-setup.ts'],
           testTimeout: 60_000,
           expect: patience,
+          retry: secondGo,
           browser: {
             enabled: true,
             headless: true,
@@ -118,8 +121,7 @@ export default defineConfig({
           hookTimeout: 60_000,
           expect: patience,
           fileParallelism: false,
-          // A whole browser on a busy machine may stumble once. `npm test` names every test that needed its second go.
-          retry: 1,
+          retry: secondGo,
         },
       },
     ],

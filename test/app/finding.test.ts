@@ -48,6 +48,15 @@ describe('SearchingFinder', () => {
     expect(told).toEqual([Object.keys(files).length]);
   });
 
+  test('where the notes could not be taken in, the next who looks tries again', async () => {
+    const { finder, engine } = await aFinder();
+    const documents = engine.documents.bind(engine);
+    engine.documents = () => Promise.reject(new Error('not now'));
+    await expect(finder.find({ words: 'madder' })).rejects.toThrow('not now');
+    engine.documents = documents;
+    expect(await idsOf(finder.find({ words: 'madder' }))).toEqual(['words: linen madder red', 'other-name: krapp']);
+  });
+
   test('words, beginnings, and the same dyestuff under another name', async () => {
     const { finder } = await aFinder();
     expect(await idsOf(finder.find({ words: 'madder' }))).toEqual(['words: linen madder red', 'other-name: krapp']);

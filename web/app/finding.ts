@@ -93,10 +93,16 @@ export class SearchingFinder implements Finder {
     // Another notebook may be opened while this one is taken in.
     for (let filled: Promise<void> | undefined; filled === undefined || filled !== this.#filled;) {
       filled = this.#filled ??= this.#fill();
-      await filled;
+      await filled.catch((fault: unknown) => this.#failed(filled, fault));
     }
     await this.#following;
     return this.#client?.query(words);
+  }
+
+  /** What could not be taken in is tried again when somebody next looks for something. */
+  #failed(filled: Promise<void> | undefined, fault: unknown): never {
+    if (filled === this.#filled) this.#filled = undefined;
+    throw fault;
   }
 
   async #fill(): Promise<void> {
