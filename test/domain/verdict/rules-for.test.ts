@@ -71,3 +71,22 @@ describe('rules about a colour (they stand beside a verdict)', () => {
     expect(found({ allows: 'everyone', forbids: 'peasant' }, { wearer: 'peasant' })).toMatchObject([{ touches: 'forbidden' }]);
   });
 });
+
+test('rules are told once each and in order of their notes, whichever dye each concerns', () => {
+  const law = (concerns: string) => aNote(`kind: rule\nregion: england\nwhen: 1250–1350\nconcerns: ${concerns}\nsource: law`);
+  const { base } = aNotebook({
+    ...aWorld,
+    'dyestuffs/madder.md': aDyestuff('Madder'),
+    'dyestuffs/weld.md': aDyestuff('Weld'),
+    'rules/b.md': law('madder'),
+    'rules/c.md': law('[weld, madder]'),
+    'rules/a.md': law('weld'),
+  });
+  const asked = { region: 'england' as RegionId, span: { from: 1300, to: 1300 }, fibreLine: [] };
+  const told = rulesFor(base, new Set(['madder', 'weld']), asked, undefined);
+  expect(told.map(({ note, concerns }) => [note, concerns])).toEqual([
+    ['a', ['weld']],
+    ['b', ['madder']],
+    ['c', ['weld', 'madder']],
+  ]);
+});
