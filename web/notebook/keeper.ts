@@ -59,7 +59,7 @@ const BEGUN = 'begun';
 export class Keeper {
   readonly store: NotebookStore;
   readonly #engine: Engine;
-  readonly #readings: ReadingsKept | undefined;
+  readonly #readings: Required<ReadingsKept> | undefined;
   readonly #listeners = new Set<(event: KeeperEvent) => void>();
   /** What is shown and not kept. */
   #shown: ReadonlyMap<string, Uint8Array> | undefined;
@@ -80,7 +80,7 @@ export class Keeper {
   constructor(store: NotebookStore, engine: Engine, readings?: ReadingsKept) {
     this.store = store;
     this.#engine = engine;
-    this.#readings = readings;
+    this.#readings = readings && { fromNotes: FROM_NOTES, afterNotes: AFTER_NOTES, ...readings };
     // One after another, so that a later change is never overtaken by an earlier one.
     store.subscribe((event) => {
       this.#hearing = this.#hearing.then(() => this.#hear(event));
@@ -119,8 +119,8 @@ export class Keeper {
    */
   async keepReadings(): Promise<void> {
     await this.#textsComing;
-    const { madeBy, fromNotes = FROM_NOTES, afterNotes = AFTER_NOTES } = this.#readings ?? { madeBy: '' };
-    if (!this.#readings || !this.isKept || this.#imports > 0 || this.#readAnew < afterNotes) return;
+    if (!this.#readings || !this.isKept || this.#imports > 0 || this.#readAnew < this.#readings.afterNotes) return;
+    const { madeBy, fromNotes } = this.#readings;
     if ((await this.#engine.size()).notes < fromNotes) return;
     const before = this.#readAnew;
     const packets = await this.#engine.readings().catch(() => undefined);
@@ -236,7 +236,7 @@ export class Keeper {
 
   /** Puts in the notes whose readings were kept and are still true; gives back their files. */
   async #takeReadings(stamps: readonly FileStamp[]): Promise<ReadonlySet<string>> {
-    if (!this.#readings || stamps.length < (this.#readings.fromNotes ?? FROM_NOTES)) return new Set();
+    if (!this.#readings || stamps.length < this.#readings.fromNotes) return new Set();
     const packets: Uint8Array[] = [];
     for (;;) {
       const packet = await this.store.derived(packetName(packets.length), this.#readings.madeBy);

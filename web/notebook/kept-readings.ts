@@ -2,6 +2,7 @@ import { strFromU8, strToU8 } from 'fflate';
 import type { Diagnostic } from '../domain/diagnostic.ts';
 import type { Note } from '../domain/note/note.ts';
 import type { Version } from '../domain/ports.ts';
+import { crc32 } from './import/crc-32.ts';
 
 /** What reading a note gave, without its text. */
 export interface KeptReading {
@@ -40,7 +41,7 @@ export function packReadings(readings: Iterable<KeptReading>): readonly Uint8Arr
 /** The readings of a packet; none where it is not whole. */
 export function unpackReadings(packet: Uint8Array): readonly KeptReading[] {
   const words = packet.subarray(SUM_BYTES);
-  if (packet.length <= SUM_BYTES || sumIn(packet) !== sumOf(words)) return [];
+  if (packet.length <= SUM_BYTES || sumIn(packet) !== crc32(words)) return [];
   try {
     const read: unknown = JSON.parse(strFromU8(words));
     return Array.isArray(read) ? (read as readonly KeptReading[]) : [];
@@ -52,23 +53,12 @@ export function unpackReadings(packet: Uint8Array): readonly KeptReading[] {
 function sealed(text: string): Uint8Array {
   const words = strToU8(text);
   const packet = new Uint8Array(SUM_BYTES + words.length);
-  new DataView(packet.buffer).setUint32(0, sumOf(words));
+  new DataView(packet.buffer).setUint32(0, crc32(words));
   packet.set(words, SUM_BYTES);
   return packet;
 }
 
 const sumIn = (packet: Uint8Array): number => new DataView(packet.buffer, packet.byteOffset).getUint32(0);
-
-/**
- * A sum in which every byte counts by its place.
- *
- * @source FNV-1a, 32 bits: draft-eastlake-fnv, section 2.
- */
-function sumOf(bytes: Uint8Array): number {
-  let sum = 0x811c9dc5;
-  for (let at = 0; at < bytes.length; at += 1) sum = Math.imul(sum ^ (bytes[at] ?? 0), 0x01000193);
-  return sum >>> 0;
-}
 
 /** Whether JSON has a form for all of it: it has none for some numbers, and none for a gap in a list. */
 function comesBack(value: unknown): boolean {

@@ -27,6 +27,9 @@ export type SearchReply =
   | { readonly id: number; readonly is: 'overtaken' }
   | { readonly id: number; readonly is: 'failed'; readonly why: string };
 
+/** A message before it has its number; written out so that each member keeps its own keys. */
+export type Unnumbered<T> = T extends unknown ? Omit<T, 'id'> : never;
+
 /** Either end of a worker: both can post and listen. */
 export interface SearchWire {
   postMessage(message: unknown, transfer: ArrayBuffer[]): void;

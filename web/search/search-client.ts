@@ -1,9 +1,6 @@
-import type { SearchReply, SearchRequest, SearchWire } from './messages.ts';
+import type { SearchReply, SearchRequest, SearchWire, Unnumbered } from './messages.ts';
 import type { NoteDocument } from './note-documents.ts';
 import type { FileVersion, FoundNote } from './note-search.ts';
-
-/** A request before it has its number; written out so that each member keeps its own keys. */
-type Unnumbered<T> = T extends unknown ? Omit<T, 'id'> : never;
 
 /** Documents sent at once (our choice: some tens of milliseconds of indexing, so that a query need not wait long). */
 const AT_ONCE = 50;

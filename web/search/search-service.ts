@@ -1,8 +1,6 @@
 import { IndexBuilder } from './frozen/index-builder.ts';
-import type { SearchReply, SearchRequest } from './messages.ts';
+import type { SearchReply, SearchRequest, Unnumbered } from './messages.ts';
 import { NoteSearch } from './note-search.ts';
-
-type Unsaid<T> = T extends unknown ? Omit<T, 'id'> : never;
 
 /**
  * The search behind the wire. Changes are made in the order they come; of queries that wait, only the latest is answered
@@ -24,7 +22,7 @@ export function searchService(
     waiting = undefined;
     if (query) guarded(query.id, () => ({ is: 'found', notes: search.query(query.text, query.most) }));
   };
-  const guarded = (id: number, work: () => Unsaid<SearchReply>) => {
+  const guarded = (id: number, work: () => Unnumbered<SearchReply>) => {
     try {
       const said = work();
       reply({ ...said, id }, said.is === 'frozen' ? [...said.copies] : []);
@@ -32,12 +30,12 @@ export function searchService(
       reply({ id, is: 'failed', why: fault instanceof Error ? fault.message : String(fault) }, []);
     }
   };
-  const freeze = (copies: number): Unsaid<SearchReply> => {
+  const freeze = (copies: number): Unnumbered<SearchReply> => {
     const frozen = making.freeze();
     making = new IndexBuilder();
     return { is: 'frozen', copies: [frozen, ...Array.from({ length: copies - 1 }, () => frozen.slice(0))] };
   };
-  const change = (request: Exclude<SearchRequest, { do: 'query' }>): Unsaid<SearchReply> => {
+  const change = (request: Exclude<SearchRequest, { do: 'query' }>): Unnumbered<SearchReply> => {
     switch (request.do) {
       case 'open': {
         const lacking = search.open(request.bytes, request.notebook);

@@ -56,11 +56,12 @@ export function withoutDoses(base: EvidenceBase, text: string, audience: Audienc
   const plain = withoutVessels(fold(text));
   if (neverDosed([plain]) !== undefined || guardedNames(base, 'refused').some((name) => holds(plain, name))) return withoutAmounts(text);
   if (audience === 'staff') return text;
+  const staff = guardedNames(base, 'staff');
   return text
     .split(/(?<=[.;!?])(?=\s)/u)
     .map((sentence) => {
       const said = withoutVessels(fold(sentence));
-      return isStaffOnly([said]) || guardedNames(base, 'staff').some((name) => holds(said, name)) ? withoutAmounts(sentence) : sentence;
+      return isStaffOnly([said]) || staff.some((name) => holds(said, name)) ? withoutAmounts(sentence) : sentence;
     })
     .join('');
 }

@@ -5,7 +5,7 @@ const TABLE = Uint32Array.from({ length: 256 }, (_, byte) => {
 });
 
 /**
- * The checksum that a zip keeps of each file.
+ * The checksum that a zip keeps of each file, and we of what is kept between visits.
  *
  * @source ISO 3309 / ITU-T V.42, as named in PKWARE APPNOTE 6.3.10, 4.4.7.
  */
