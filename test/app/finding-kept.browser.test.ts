@@ -6,6 +6,7 @@ import { LocalEngine } from '../../web/notebook/local-engine.ts';
 import { KEPT_INDEX } from '../../web/search/kept-index.ts';
 import address from '../../web/search/worker/entry.ts?worker&url';
 import { openIdbStore } from '../../web/store/idb-store.ts';
+import { countedDocuments } from '../helpers/counted-documents.ts';
 
 const name = `finding-${crypto.randomUUID()}`;
 const ended: (() => void)[] = [];
@@ -26,15 +27,7 @@ async function aVisit(): Promise<{
   const engine = new LocalEngine();
   const keeper = new Keeper(opened.value, engine);
   await keeper.openKept();
-  const asked: string[] = [];
-  const counting = {
-    documents: (paths: readonly string[] = []) => {
-      asked.push(...paths);
-      return engine.documents(paths);
-    },
-    noteStamps: () => engine.noteStamps(),
-    found: engine.found.bind(engine),
-  };
+  const { counting, asked } = countedDocuments(engine);
   const start = () => {
     const worker = new Worker(address, { type: 'module' });
     ended.push(() => worker.terminate());

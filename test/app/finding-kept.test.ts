@@ -6,6 +6,7 @@ import { KEPT_INDEX } from '../../web/search/kept-index.ts';
 import { MemoryDisk, MemoryStore } from '../../web/store/memory-store.ts';
 import { countingSurroundings } from '../contract/note-store.ts';
 import { aSearchWorker } from '../helpers/a-search-worker.ts';
+import { countedDocuments } from '../helpers/counted-documents.ts';
 
 /** How long what is done unnoticed is waited for, on a slow machine. */
 const PATIENCE = 20_000;
@@ -19,15 +20,7 @@ async function aVisit(disk: MemoryDisk, change: (store: MemoryStore) => IndexSto
   const store = new MemoryStore(disk, countingSurroundings());
   const engine = new LocalEngine();
   const keeper = new Keeper(store, engine);
-  const asked: string[] = [];
-  const counting = {
-    documents: (paths: readonly string[] = []) => {
-      asked.push(...paths);
-      return engine.documents(paths);
-    },
-    noteStamps: () => engine.noteStamps(),
-    found: engine.found.bind(engine),
-  };
+  const { counting, asked } = countedDocuments(engine);
   const kept = change(store);
   const finder = new SearchingFinder(counting, aSearchWorker, () => (keeper.isKept ? kept : undefined));
   const followed: Promise<void>[] = [];

@@ -22,45 +22,36 @@ function weighed(files: Readonly<Record<string, string>>, id = 'red', region = '
   return { speaksFor: keys(speaksFor), speaksAgainst: keys(speaksAgainst), nearest: keys(nearest), others };
 }
 
+/** A red of madder, of which these claims speak. */
+const madderRed = (...rows: readonly string[]) => ({ ...recipe('red', 'madder'), 'dyestuffs/madder.md': aDyestuff('Madder', ...rows) });
+
 describe('weighClaims', () => {
   test('parts what speaks for it, against it, and elsewhere or otherwise', () => {
-    const files = {
-      ...recipe('red', 'madder'),
-      'dyestuffs/madder.md': aDyestuff(
-        'Madder',
-        row('england', '1300–1400', 'imported'),
-        row('england', '1300–1400', 'absent', 'known-by: inference, reason: stated, sure: doubtful'),
-        row('scotland', '1300–1400', 'grown'),
-        row('england', '1600–1700', 'grown'),
-      ),
-    };
+    const files = madderRed(
+      row('england', '1300–1400', 'imported'),
+      row('england', '1300–1400', 'absent', 'known-by: inference, reason: stated, sure: doubtful'),
+      row('scotland', '1300–1400', 'grown'),
+      row('england', '1600–1700', 'grown'),
+    );
     expect(weighed(files)).toEqual({ speaksFor: ['madder#0'], speaksAgainst: ['madder#1'], nearest: [], others: 2 });
   });
 
   test('shows the nearest records before and after where nothing meets the asked years', () => {
-    const files = {
-      ...recipe('red', 'madder'),
-      'dyestuffs/madder.md': aDyestuff(
-        'Madder',
-        row('england', '900–1000', 'grown'),
-        row('england', '1000–1100', 'grown'),
-        row('england', '1500–1600', 'grown'),
-        row('england', '1700–1800', 'grown'),
-      ),
-    };
+    const files = madderRed(
+      row('england', '900–1000', 'grown'),
+      row('england', '1000–1100', 'grown'),
+      row('england', '1500–1600', 'grown'),
+      row('england', '1700–1800', 'grown'),
+    );
     expect(weighed(files)).toEqual({ speaksFor: [], speaksAgainst: [], nearest: ['madder#1', 'madder#2'], others: 2 });
   });
 
   test('puts what carries the standing first, then firm before soft', () => {
-    const files = {
-      ...recipe('red', 'madder'),
-      'dyestuffs/madder.md': aDyestuff(
-        'Madder',
-        row('england', '1300–1400', 'imported', 'known-by: inference'),
-        row('england', '1300–1400', 'imported'),
-        row('england', '1300–1400', 'grown'),
-      ),
-    };
+    const files = madderRed(
+      row('england', '1300–1400', 'imported', 'known-by: inference'),
+      row('england', '1300–1400', 'imported'),
+      row('england', '1300–1400', 'grown'),
+    );
     // Grown here is the better origin, so it carries; the imports stand behind it, the text before the inference.
     expect(weighed(files).speaksFor).toEqual(['madder#2', 'madder#1', 'madder#0']);
   });
@@ -94,17 +85,13 @@ describe('weighClaims', () => {
   });
 
   test('beside what carries the standing: hard before soft, both before what lies only near; in part and perhaps are in time too', () => {
-    const files = {
-      ...recipe('red', 'madder'),
-      'dyestuffs/madder.md': aDyestuff(
-        'Madder',
-        row('ireland', '1300–1400', 'grown'),
-        row('england', '1300–1400', 'imported', 'known-by: inference'),
-        row('england', 'c. 1400', 'imported'),
-        row('england', '1370–1400', 'imported'),
-        row('england', '1300–1400', 'grown'),
-      ),
-    };
+    const files = madderRed(
+      row('ireland', '1300–1400', 'grown'),
+      row('england', '1300–1400', 'imported', 'known-by: inference'),
+      row('england', 'c. 1400', 'imported'),
+      row('england', '1370–1400', 'imported'),
+      row('england', '1300–1400', 'grown'),
+    );
     expect(weighed(files, 'red', 'england', 1350, 1390)).toEqual({
       speaksFor: ['madder#4', 'madder#3', 'madder#2', 'madder#1', 'madder#0'],
       speaksAgainst: [],
@@ -114,12 +101,12 @@ describe('weighClaims', () => {
   });
 
   test('what carries “nearby” speaks for it though its years are others, and is not told again as the nearest', () => {
-    const files = { ...recipe('red', 'madder'), 'dyestuffs/madder.md': aDyestuff('Madder', row('england', '1380–1400', 'imported')) };
+    const files = madderRed(row('england', '1380–1400', 'imported'));
     expect(weighed(files)).toEqual({ speaksFor: ['madder#0'], speaksAgainst: [], nearest: [], others: 0 });
   });
 
   test('one nearest record alone is told alone', () => {
-    const files = { ...recipe('red', 'madder'), 'dyestuffs/madder.md': aDyestuff('Madder', row('england', '1000–1100', 'imported')) };
+    const files = madderRed(row('england', '1000–1100', 'imported'));
     expect(weighed(files).nearest).toEqual(['madder#0']);
   });
 
