@@ -258,6 +258,34 @@ describe('FolderSync', () => {
     expect((await pair.sync.round()).writtenOut).toEqual(['a.md']);
   });
 
+  test.each(['written', 'removed'] as const)(
+    'a file that another program changes after it was looked at, before it is %s: what that program wrote stays, and the next look sees to it',
+    async (done) => {
+      const folder = await aFolder({ 'a.md': NOTE });
+      onTestFinished(folder.remove);
+      const real = diskFolder(folder.path);
+      let onceRead: (() => Promise<void>) | undefined;
+      const read: FolderPort['read'] = async (path) => {
+        const found = await real.read(path);
+        const then = onceRead;
+        onceRead = undefined;
+        await then?.();
+        return found;
+      };
+      const pair = new Linked(folder.path, { ...real, read });
+      await pair.sync.round();
+      const [mine, theirs] = [NOTE.replace('spring', 'March'), NOTE.replace('spring', 'autumn')];
+      await (done === 'written' ? pair.editHere('a.md', mine) : pair.removeHere('a.md'));
+      onceRead = () => pair.editThere('a.md', theirs);
+      expect(await pair.sync.round()).toMatchObject({ takenIn: [], writtenOut: [], meetings: [] });
+      expect(onceRead).toBeUndefined();
+      expect(await pair.there('a.md')).toBe(theirs);
+      const next = await pair.sync.round();
+      if (done === 'written') expect(next.meetings).toMatchObject([{ path: 'a.md', theirs: bytes(theirs) }]);
+      else expect([next.takenIn, await pair.here('a.md')]).toEqual([['a.md'], theirs]);
+    },
+  );
+
   test('the log of a pot leaves the phone through the folder, and another notebook linked with it has every line', async () => {
     const pot = '---\nkind: trial\ntitle: Pot 26-001\nrecipe: weld-wool\ndate: 2026-06-01\nlog: []\n---\n';
     const phone = await linked({});

@@ -2,7 +2,7 @@ import type { FolderFailure, FolderPort, FolderStamp } from '../../domain/folder
 import { mergeNote } from '../../domain/merge/merge-note.ts';
 import { decodeNote } from '../../domain/note/decode-note.ts';
 import type { Change, FileStamp, StoredFile, StoreFailure, Version } from '../../domain/ports.ts';
-import { failed, type Result } from '../../domain/result.ts';
+import { failed, ok, type Result } from '../../domain/result.ts';
 import { isHidden, pathFault } from '../import/path-fault.ts';
 import type { Keeper } from '../keeper.ts';
 import { isNotePath } from '../note-path.ts';
@@ -195,6 +195,8 @@ export class FolderSync {
   }
 
   async #removeThere(stamp: FolderStamp, round: Round): Promise<Trouble | undefined> {
+    const still = await this.#stillIs(stamp.path, stamp);
+    if (!still.ok) return still.error === 'changed-meanwhile' ? undefined : failed(still.error);
     const removed = await this.folder.remove(stamp.path);
     if (!removed.ok) return removed;
     this.#seen.forget(stamp.path);
@@ -208,10 +210,15 @@ export class FolderSync {
     bytes: Uint8Array,
     expected: FolderStamp | undefined,
   ): Promise<Result<FolderStamp, FolderFailure | 'changed-meanwhile'>> {
+    const still = await this.#stillIs(path, expected);
+    return still.ok ? this.folder.write(path, bytes) : still;
+  }
+
+  /** Asks whether a file of the folder is what was looked at; another program may have written it since. */
+  async #stillIs(path: string, expected: FolderStamp | undefined): Promise<Result<void, FolderFailure | 'changed-meanwhile'>> {
     const now = await this.folder.read(path);
     if (!now.ok && now.error !== 'missing') return failed(now.error);
-    if (!sameStamp(now.ok ? now.value : undefined, expected)) return failed('changed-meanwhile');
-    return this.folder.write(path, bytes);
+    return sameStamp(now.ok ? now.value : undefined, expected) ? ok(undefined) : failed('changed-meanwhile');
   }
 
   async #takeIn(round: Round): Promise<Trouble | undefined> {
