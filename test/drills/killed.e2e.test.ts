@@ -30,9 +30,13 @@ async function start(profile: string): Promise<{ browser: KillableChromium; page
 }
 
 describe('a browser killed', () => {
-  test.each(['imports', 'batches'])(
-    'while a notebook of years ago is brought up to date, as “%s” is made: the notes are there, and the next start does it',
-    async (store) => {
+  test.each([
+    ['as “imports” is made', 'createObjectStore', 'imports'],
+    ['as “batches” is made', 'createObjectStore', 'batches'],
+    ['as the first transaction after it begins', 'transaction', ''],
+  ] as const)(
+    'while a notebook of years ago is brought up to date, %s: the next start has every note, and has it up to date',
+    async (_, method, store) => {
       const profile = mkdtempSync(join(folder, 'profile-'));
       const notes = Object.fromEntries(Array.from({ length: 200 }, (_, at) => [`n${at}.md`, note(`Note ${at}`, `Said of ʿudar, ${at}.`)]));
       const old = await start(profile);
@@ -44,19 +48,22 @@ describe('a browser killed', () => {
       let reach = () => {};
       const reached = new Promise<void>((done) => (reach = done));
       await page.route('**/stands-still', () => reach());
-      await page.addInitScript((wanted) => {
-        const prototype = IDBDatabase.prototype;
-        const make = Reflect.get(prototype, 'createObjectStore') as (this: IDBDatabase, ...given: unknown[]) => IDBObjectStore;
-        prototype.createObjectStore = function (this: IDBDatabase, ...given: unknown[]) {
-          const made = make.apply(this, given);
-          if (given[0] !== wanted) return made;
-          // The page stands still in the midst of it, as nobody answers, until it is killed.
-          const asking = new XMLHttpRequest();
-          asking.open('GET', '/stands-still', false);
-          asking.send();
-          return made;
-        };
-      }, store);
+      await page.addInitScript(
+        ([name, wanted]) => {
+          const prototype = IDBDatabase.prototype as unknown as Record<string, (this: IDBDatabase, ...given: unknown[]) => unknown>;
+          const call = prototype[name];
+          prototype[name] = function (...given) {
+            const made = call?.apply(this, given);
+            if (wanted !== '' && given[0] !== wanted) return made;
+            // The page stands still in the midst of it, as nobody answers, until it is killed.
+            const asking = new XMLHttpRequest();
+            asking.open('GET', '/stands-still', false);
+            asking.send();
+            return made;
+          };
+        },
+        [method, store] as const,
+      );
       void page.goto(site.address).catch(() => undefined);
       await reached;
       await old.browser.kill();
