@@ -38,8 +38,6 @@ export interface FuzzTarget {
   readonly samples: readonly string[];
   /** What its format is made of. */
   readonly words: readonly string[];
-  /** How many times fewer cases are tried, because one takes that much longer. */
-  readonly heavy: number;
   /** Reads a text and expects what always holds; what it gives is compared with a second reading. */
   readonly read: (text: string) => unknown;
 }
@@ -101,7 +99,6 @@ export const FUZZ_TARGETS: readonly FuzzTarget[] = [
       '---\n',
       '<<: *a\n',
     ],
-    heavy: 2,
     read(text) {
       const { value, diagnostics } = parseNote('notes/a.md', text);
       expect(value.source).toBe(text);
@@ -114,7 +111,6 @@ export const FUZZ_TARGETS: readonly FuzzTarget[] = [
     name: 'bytes of notes',
     samples: demoNotes.map((text) => asText(Buffer.from(text))),
     words: ['\u00c3', '\u00a9', '\u00ff\u00fe', '\u00ed\u00a0\u0080', '\u00f4\u0090\u0080\u0080', '\u00c0\u0080', '\u00ef\u00bb\u00bf'],
-    heavy: 1,
     read(text) {
       const bytes = bytesOf(text);
       const { value, diagnostics } = decodeNote(bytes);
@@ -130,7 +126,6 @@ export const FUZZ_TARGETS: readonly FuzzTarget[] = [
       '# A heading\n\nWords with [a link](../madder.md), *stress* and `code`.\n\n| a | b |\n| - | - |\n| 1 | 2 |\n\n- one\n  - two\n\n> said\n',
     ],
     words: ['\n\n', '    ', '```\n', '[a]: b\n', '![', '](', '<b>', '&amp;', '***', '- - - ', '1. ', '> ', '|', '\\'],
-    heavy: 4,
     read: (text) => parseMarkdown(text),
   },
   {
@@ -153,7 +148,6 @@ export const FUZZ_TARGETS: readonly FuzzTarget[] = [
       'Y-17E7',
     ],
     words: ['c. ', 'century', ' BC', 'AD ', '–', '/', '..', '?', '~', '%', 'X', 'early ', 'mid-', 'half of the ', 'after ', 'th', 's', '-'],
-    heavy: 1,
     read(text) {
       const reading = parseDate(text);
       expect(reading.span === undefined).not.toBe(reading.problem === undefined);
@@ -185,7 +179,6 @@ export const FUZZ_TARGETS: readonly FuzzTarget[] = [
       'KAl(SO4)2·12H2O',
     ],
     words: ['%', ' g', '/L', '–', ' to ', '½', ' of ', ':', 'of the weight of fibre', ' grains', '(', ')', '·'],
-    heavy: 1,
     read(text) {
       const amount = parseAmount(text);
       expect(amount.text).toBe(text.trim());
@@ -208,7 +201,6 @@ export const FUZZ_TARGETS: readonly FuzzTarget[] = [
       'oklch(60% 0.1 30deg)',
     ],
     words: ['lab(', 'none', 'calc(1)', ', ', '/', '%', 'deg', 'rgb('],
-    heavy: 1,
     read(text) {
       const colour = parseColourText(text);
       if (colour) expect((colour.kind === 'lab' ? colour.lab : colour.lab2).every(Number.isFinite)).toBe(true);
@@ -235,7 +227,6 @@ export const FUZZ_TARGETS: readonly FuzzTarget[] = [
       'LAB_L',
       '0,5',
     ],
-    heavy: 1,
     read: spectra,
   },
   {
@@ -246,7 +237,6 @@ export const FUZZ_TARGETS: readonly FuzzTarget[] = [
       'nm\ta\n380\t5.5\n390\t6\n400\t7\n',
     ],
     words: ['400', '410 nm', ';', '\t', ',', '0,5', '-0.1', '250', 'wavelength', '"a"', '\n'],
-    heavy: 1,
     read: spectra,
   },
   {
@@ -256,7 +246,6 @@ export const FUZZ_TARGETS: readonly FuzzTarget[] = [
       'Red,madder,alum,wool\nBlue,woad,,linen',
     ],
     words: CSV_WORDS,
-    heavy: 2,
     read(text) {
       const skeins = readSkeins(base, text);
       for (const { line, problems } of skeins) expect(line >= 1 && problems.every((one) => one !== '')).toBe(true);
@@ -269,7 +258,6 @@ export const FUZZ_TARGETS: readonly FuzzTarget[] = [
       'Trial;Recipe;Dyed on;Dyestuff;% WOF;Mordant;Temp (°C);Time (min);Skein;Fiber;Weight (g);L*;a*;b*;Illuminant;Observer;Remarks\nP1;Madder on wool;2025-03-02;Madder;50 %;alum 15 %;70;60;P1-1;Wool;50;40.1;45.2;28;D65;10;even\nP1;;;;;;;;P1-2;Wool;25;41;44;27;D65;10;\n',
     ],
     words: [...CSV_WORDS, 'pH', 'Water hardness (°dH)', 'stands for', 'lot', 'bath', '3rd'],
-    heavy: 8,
     read: (text) => gathered(readTrials(base, text)),
   },
   {
@@ -278,7 +266,6 @@ export const FUZZ_TARGETS: readonly FuzzTarget[] = [
       'Object;Site;Dating;Thread;Fiber;Identification;Compounds;Reference\nBand 1;York;c. 950;warp;wool;Madder;alizarin, purpurin;walton-1989, p. 3\nBand 1;York;c. 950;weft;wool;woad + Madder;;x\nSock;Albion;10th century;;Wool;;;\n',
     ],
     words: CSV_WORDS,
-    heavy: 8,
     read: (text) => gathered(readTextiles(base, text)),
   },
   {
@@ -289,7 +276,6 @@ export const FUZZ_TARGETS: readonly FuzzTarget[] = [
       '{"@context":"https://linked.art/ns/v1/linked-art.json","@graph":[{"id":"urn:x:madder","type":"HumanMadeObject","_label":"Madder"}]}',
     ],
     words: JSON_WORDS,
-    heavy: 4,
     read: (text) => [gathered(readPeriods(base, text)), gathered(readPlaces(base, text)), gathered(readNotebookJsonLd(base, text))],
   },
   {
@@ -299,7 +285,6 @@ export const FUZZ_TARGETS: readonly FuzzTarget[] = [
       '[{"id":"a","type":"book","title":"T","author":[{"family":"F","given":"G"}],"issued":{"date-parts":[[2007,5]]},"URL":"https://a.b/"}]',
     ],
     words: [...JSON_WORDS, '"author":', '"issued":', '"date-parts":', '"literal"', '"URL":"javascript:x"'],
-    heavy: 1,
     read: (text) => references('bibliography.json', text),
   },
   {
@@ -308,7 +293,6 @@ export const FUZZ_TARGETS: readonly FuzzTarget[] = [
       '@string{bw = "Brill"}\n@book{cardon-2007, author = {Cardon, Dominique and M{\\"u}ller, J{\\o}rgen and {{Big Museum}}}, title = "Natural {D}yes",\n  publisher = bw # " Press", year = 2007, pages = {1--20} }\n@misc{next, title={Next}}\n',
     ],
     words: ['@book{', '@string{', '@comment', '@preamble', ' = ', '{', '}', '"', '#', '\\"', '\\o', ' and ', ',', '$', '%', '\\url{'],
-    heavy: 8,
     read: (text) => references('more.bib', text),
   },
   {
@@ -317,7 +301,6 @@ export const FUZZ_TARGETS: readonly FuzzTarget[] = [
       'TY  - JOUR\nAU  - Shannon, Claude E.\nPY  - 1948/07//\nTI  - A Mathematical Theory of Communication\nT2  - Bell System Technical Journal\nSP  - 379\nEP  - 423\nVL  - 27\nER  - \n\nTY  - BOOK\nID  - b\nA1  - Doe, Jane\nY1  - 2001///\nT1  - Madder\nER  - \n',
     ],
     words: ['TY  - ', 'ER  - \n', 'AU  - ', 'PY  - ', 'ID  - ', 'KW  - ', '\r\n', '//', 'TY  -'],
-    heavy: 2,
     read: (text) => references('more.ris', text),
   },
   {
@@ -340,7 +323,6 @@ export const FUZZ_TARGETS: readonly FuzzTarget[] = [
       'C:\\',
       '\u0008\u0000',
     ],
-    heavy: 1,
     async read(text) {
       const limits = { entries: 100, fileBytes: 100_000, allBytes: 200_000, ratio: 200, ratioFrom: 1024 };
       const opened = openZip('a.zip', bytesOf(text), limits);
@@ -360,7 +342,6 @@ export const FUZZ_TARGETS: readonly FuzzTarget[] = [
       '{"files":[{"path":"notes/a.md","text":"# A"},{"path":"b.png"}]}',
     ],
     words: JSON_WORDS,
-    heavy: 1,
     read(text) {
       const remarks = readRemarks(Buffer.from(text));
       if (remarks.ok) for (const one of remarks.value.remarks) expect(one.id !== '' && !Number.isNaN(Date.parse(one.at))).toBe(true);
@@ -374,7 +355,6 @@ export const FUZZ_TARGETS: readonly FuzzTarget[] = [
       '#/samples/madder?found=alizarin;purpurin&trace=x&ratios=a%2Fb|1.5|0.2&method=hplc-dad&reach=alizarin|hplc-dad|0.9&gone=a|0.1',
     ],
     words: ['%', '%E0%A4%A', '&', '=', ';', '|', '/', '?', 'found', 'ratios', 'alizarin', 'CAS 72-48-0'],
-    heavy: 1,
     read(text) {
       const address = readAddress(text);
       const lab = labOfSettings(address.settings);
@@ -391,7 +371,6 @@ export const FUZZ_TARGETS: readonly FuzzTarget[] = [
       'W7K-03-4',
     ],
     words: ['(written down ', 'fastness', ':', '(', ')', ';', '-', ' wet', '25:99'],
-    heavy: 1,
     read: (text) => [readLogLine(text, '2026-11-28'), readFastnessLine(text), readSkeinCode(text)],
   },
 ];

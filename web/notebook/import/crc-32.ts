@@ -11,6 +11,7 @@ const TABLE = Uint32Array.from({ length: 256 }, (_, byte) => {
  */
 export function crc32(bytes: Uint8Array): number {
   let sum = 0xffffffff;
-  for (const byte of bytes) sum = (TABLE[(sum ^ byte) & 0xff] ?? 0) ^ (sum >>> 8);
+  // By place rather than by `for … of`: it is read over sixteen million bytes when a large notebook is opened.
+  for (let at = 0; at < bytes.length; at += 1) sum = (TABLE[(sum ^ (bytes[at] ?? 0)) & 0xff] ?? 0) ^ (sum >>> 8);
   return (sum ^ 0xffffffff) >>> 0;
 }
