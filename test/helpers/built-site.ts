@@ -1,10 +1,11 @@
-import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type Browser, chromium } from 'playwright-core';
 import { preview, type PreviewServer } from 'vite';
 import { describeSite } from '../../scripts/offline-plugin.mjs';
+import { filesBelow } from '../../scripts/setup.mjs';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -25,6 +26,7 @@ export const launchChromium = (): Promise<Browser> => chromium.launch({ executab
 export class BuiltSite {
   readonly #folder = mkdtempSync(join(tmpdir(), 'tenterground-site-'));
   #server: PreviewServer | undefined;
+  #assets = 'assets';
   address = '';
 
   constructor() {
@@ -43,9 +45,16 @@ export class BuiltSite {
     return this;
   }
 
-  /** Publishes another version: the page with this title, and the worker that belongs to it. */
+  /** Publishes another version: the page with this title, all it loads under new addresses, as a build gives them, and its worker. */
   publish(title: string): void {
     const before = describeSite(this.#folder).hash;
+    const [old, next] = [this.#assets, `newer-${this.#assets}`];
+    renameSync(join(this.#folder, old), join(this.#folder, next));
+    this.#assets = next;
+    for (const file of filesBelow(this.#folder).filter((one) => /\.(?:js|css|html)$/.test(one))) {
+      const text = readFileSync(file, 'utf8');
+      writeFileSync(file, text.replaceAll(`${old}/`, `${next}/`));
+    }
     this.#edit('index.html', (page) => page.replace(/<title>[^<]*<\/title>/, `<title>${title}</title>`));
     this.#edit('sw.js', (worker) => worker.replaceAll(before, describeSite(this.#folder).hash));
   }
