@@ -72,7 +72,7 @@ export class TgLaboratory extends LitElement {
         <span class="sentence"
           >What dyed a thread of ${listWord('Fibre', report.fibre, choices?.fibres, (fibre) => this.#change({ fibre }), 'some fibre')} from
           ${listWord('Place', report.region, choices?.regions, (region) => this.#change({ region }), 'some place')} about
-          ${typedWord('Date', report.when ?? '', (when) => this.#change({ when }))}, examined by
+          <span class="held">${typedWord('Date', report.when ?? '', (when) => this.#change({ when }))},</span> examined by
           ${fewWords<LabMethod>('Method', report.method, methodWords, (method) => this.#change({ method }))}?</span
         >
       </h1>

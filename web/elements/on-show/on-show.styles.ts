@@ -16,6 +16,9 @@ export const onShowStyles = css`
     border-block-end: 1px solid var(--tg-ink);
     font: 700 var(--tg-type-base) / 1.3 var(--tg-font-label);
   }
+  h1 + ul {
+    margin-block: var(--tg-space-4);
+  }
   h3 {
     margin: 0;
     font: 600 var(--tg-type-1) / 1.25 var(--tg-font-reading);

@@ -86,10 +86,12 @@ export class TgPalette extends LitElement {
       The colours of ${listWord('Place', palette.region, choices?.regions, (region) => this.#change({ region: region ?? '' }))} about
       ${typedWord('Date', palette.when, (when) => this.#change({ when }))} on
       ${listWord('Fibre', palette.fibre, choices?.fibres, (fibre) => this.#change({ fibre }), 'any fibre')} for
-      ${listWord('Wearer', palette.wearer, choices?.wearers, (wearer) => this.#change({ wearer }), 'anyone')}, hung
-      ${fewWords('Order', palette.sort ?? 'hue', ORDER_WORDS, (sort) => this.#change({ sort }))} with gaps
-      ${fewWords('Gaps', palette.group ?? 'family', GROUPING_WORDS, (group) => this.#change({ group }))}, showing
-      ${fewWords('Shown', palette.all === true ? 'all' : 'usual', shown, (which) => this.#change({ all: which === 'all' }))}.
+      <span class="held">${listWord('Wearer', palette.wearer, choices?.wearers, (wearer) => this.#change({ wearer }), 'anyone')},</span>
+      hung ${fewWords('Order', palette.sort ?? 'hue', ORDER_WORDS, (sort) => this.#change({ sort }))} with gaps
+      <span class="held">${fewWords('Gaps', palette.group ?? 'family', GROUPING_WORDS, (group) => this.#change({ group }))},</span> showing
+      <span class="held"
+        >${fewWords('Shown', palette.all === true ? 'all' : 'usual', shown, (which) => this.#change({ all: which === 'all' }))}.</span
+      >
     </span>`;
   }
 

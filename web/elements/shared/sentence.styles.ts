@@ -8,6 +8,10 @@ export const sentenceStyles = css`
     text-wrap: pretty;
     max-inline-size: 40em;
   }
+  /* A word and the comma or full stop behind it. */
+  .sentence .held {
+    white-space: nowrap;
+  }
   .sentence :is(select, input) {
     font: inherit;
     color: inherit;

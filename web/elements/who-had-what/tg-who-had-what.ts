@@ -142,9 +142,15 @@ export class TgWhoHadWhat extends LitElement {
     const { chart } = this;
     return html`<span class="sentence">
       Who had what, when: ${fewWords('Sources', chart.sources ?? 'all', SOURCE_WORDS, (sources) => this.#change({ sources }))} in
-      ${listWord('Place', chart.region, this.choices?.regions, (region) => this.#change({ region: region ?? '' }))},
-      ${fewWords('Origin', chart.origin ?? 'any', ORIGIN_WORDS, (origin) => this.#change({ origin: origin === 'any' ? undefined : origin }))},
-      ${fewWords('Reach', chart.around === true ? 'around' : 'within', AROUND_WORDS, (reach) => this.#change({ around: reach === 'around' }))}.
+      <span class="held"
+        >${listWord('Place', chart.region, this.choices?.regions, (region) => this.#change({ region: region ?? '' }))},</span
+      >
+      <span class="held"
+        >${fewWords('Origin', chart.origin ?? 'any', ORIGIN_WORDS, (origin) => this.#change({ origin: origin === 'any' ? undefined : origin }))},</span
+      >
+      <span class="held"
+        >${fewWords('Reach', chart.around === true ? 'around' : 'within', AROUND_WORDS, (reach) => this.#change({ around: reach === 'around' }))}.</span
+      >
     </span>`;
   }
 

@@ -25,7 +25,7 @@ export const ORIGIN_WORDS = {
 } as const;
 
 /** How far around, as it stands in the sentence. */
-export const AROUND_WORDS = { within: 'in the place and its parts', around: 'with the wider region and its neighbours' } as const;
+export const AROUND_WORDS = { within: 'in the place and its parts', around: 'with wider region and neighbours' } as const;
 
 /** The chart as a file to keep. */
 export const csvOf = (view: WhoHadWhatView): string => `data:text/csv;charset=utf-8,${encodeURIComponent(chartCsv(view))}`;
