@@ -115,7 +115,7 @@ export const styles = css`
     :host {
       font-size: 9pt;
     }
-    :is(button, .beside) {
+    :is(button, .beside, .screen) {
       display: none;
     }
     .line {

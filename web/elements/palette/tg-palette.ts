@@ -127,7 +127,7 @@ export class TgPalette extends LitElement {
       </div>
       ${this.taken === undefined ? nothing : this.#taken(view)} ${this.#tried(view)}
       <div class="below">
-        <section part="changes" aria-live="polite">
+        <section part="changes" class=${view.since ? '' : 'screen'} aria-live="polite">
           <h2>${view.since ? `Since ${view.since.date}` : 'What came and went'}</h2>
           ${this.#changes(view)}
         </section>
@@ -190,10 +190,12 @@ export class TgPalette extends LitElement {
 
   #kept() {
     if (this.kept.length === 0) return nothing;
-    return html`<p class="quiet">Palettes kept</p>
+    return html`<nav class="screen" aria-labelledby="kept">
+      <p class="quiet" id="kept">Palettes kept</p>
       <ul>
         ${this.kept.map(({ id, title }) => html`<li><a href=${`#/palette/${id}`}>${title}</a></li>`)}
-      </ul>`;
+      </ul>
+    </nav>`;
   }
 
   #changes(view: PaletteView) {
