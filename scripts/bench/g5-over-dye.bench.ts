@@ -84,7 +84,7 @@ function plainNearest(target: Lab, most: number): readonly Ranked[] {
 
 const overDyes = sets.map(({ ground, layers }) => new OverDyes(ground, layers));
 /** Every pair of one first bath. */
-function take(first: number, target: Lab, near: Nearness, found: (one: Ranked) => void): void {
+function take(first: number, target: Lab, near: Nearness | undefined, found: (one: Ranked) => void): void {
   const set = overDyes[Math.floor(first / FIRSTS)];
   for (let second = 0; second < DYES; second += 1) {
     const lab = set?.lab10(first % FIRSTS, FIRSTS + second, near);
@@ -101,12 +101,13 @@ function within(target: Lab, limit: number): readonly Ranked[] {
 function nearest(target: Lab, most: number): readonly Ranked[] {
   let found: Ranked[] = [];
   let limit = Infinity;
+  let near: Nearness | undefined;
   for (let first = 0; first < GROUNDS.length * FIRSTS; first += 1) {
-    const near = new Nearness([target], limit);
     take(first, target, near, (one) => one.deltaE00 <= limit && found.push(one));
     if (found.length >= 2 * most || first === GROUNDS.length * FIRSTS - 1) {
       found = found.sort(byDifference).slice(0, most);
       limit = found[most - 1]?.deltaE00 ?? Infinity;
+      near = new Nearness([target], limit);
     }
   }
   return found;

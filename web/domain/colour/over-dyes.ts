@@ -7,56 +7,64 @@ import { bandWeights, whitePoint } from './spectrum-to-xyz.ts';
 import { xyzToLab } from './xyz-lab.ts';
 
 const BANDS = WORKING_BANDS.count;
-const { x: X, y: Y, z: Z } = bandWeights(WORKING_BANDS.startNm, WORKING_BANDS.stepNm, BANDS, TEXTILE);
+const WEIGHTS = bandWeights(WORKING_BANDS.startNm, WORKING_BANDS.stepNm, BANDS, TEXTILE);
+const [X, Y, Z] = [Float64Array.from(WEIGHTS.x), Float64Array.from(WEIGHTS.y), Float64Array.from(WEIGHTS.z)];
 const WHITE = whitePoint(TEXTILE.illuminant, TEXTILE.observer);
-/** The bands that say most about Y first: after a few of them most pairs are known to be too light or too dark. */
-const ORDER = Array.from({ length: BANDS }, (_, band) => band).sort((one, other) => (Y[other] ?? 0) - (Y[one] ?? 0));
-const inOrder = (values: ArrayLike<number>): number[] => ORDER.map((band) => values[band] ?? 0);
-const X_IN_ORDER = Float64Array.from(inOrder(X));
-const Y_IN_ORDER = Float64Array.from(inOrder(Y));
-const Z_IN_ORDER = Float64Array.from(inOrder(Z));
-/** Where each band stands in that order. */
-const PLACE = Uint8Array.from(ORDER, (_, band) => ORDER.indexOf(band));
-/** Bands after which Y is looked at. Our choice, by measuring. */
-const STAGES = [0, 5, 9, 14, BANDS] as const;
-/** What the bands after each stage say about Y together. */
-const Y_AFTER = Float64Array.from(STAGES, (end) => Y_IN_ORDER.subarray(end).reduce((sum, weight) => sum + weight, 0));
+
+/** Where each wide band ends: before 490, 550 and 600 nm, and with the last band. Our choice, by measuring. */
+const ENDS = [11, 17, 22, BANDS] as const;
+const WIDE = ENDS.length;
+/** X, then Y, then Z, each of every wide band. Interpolation makes a weight or two slightly negative: bounds leave those out. */
+const PARTS = [X, Y, Z].flatMap((weights) =>
+  ENDS.map((end, nth) => ({
+    start: ENDS[nth - 1] ?? 0,
+    weights: weights.subarray(ENDS[nth - 1] ?? 0, end).map((one) => Math.max(0, one)),
+  })),
+);
+/** What the weights left out take away at most. */
+const LEFT_OUT = [X, Y, Z].reduce((all, weights) => weights.reduce((sum, one) => sum + Math.max(0, -one), all), 0);
+const sums = (values: readonly number[]): Float64Array =>
+  Float64Array.from(PARTS, ({ start, weights }) => weights.reduce((sum, weight, nth) => sum + weight * (values[start + nth] ?? 0), 0));
+/** What each wide band says about X, Y or Z, at a reflectance of 1; none of them says anything about Z from 600 nm on. */
+const SHARES = sums(Array.from({ length: BANDS }, () => 1));
+const means = (values: readonly number[]): Float64Array => sums(values).map((sum, part) => (sum === 0 ? 0 : sum / (SHARES[part] ?? 1)));
 
 /**
  * Dyeings on one ground, any two of which can be laid over each other: what `overDye` foretells, for many pairs.
  *
+ * A pair is given up as soon as its X, Y or Z is known to lie outside what is near, from a few wide bands instead of all. A second
+ * dye only takes light away: a wide band adds at most what either dyeing alone adds there. And it adds at least what it would if its
+ * bands all had their mean K/S, each counted as much as it says, because reflectance is convex in K/S (Jensen); the mean of a sum is
+ * the sum of the means, which are worked out beforehand, so this takes one root.
+ *
  * @source as `overDye`.
  */
 export class OverDyes {
-  /** K/S that each dyeing adds to the ground, dyeing by dyeing, bands in `ORDER`. */
+  /** K/S that each dyeing adds to the ground, dyeing by dyeing, and K/S of each on the ground. */
   readonly #terms: Float64Array;
-  /** K/S of each dyeing on the ground, likewise. */
   readonly #dyed: Float64Array;
-  /** What the bands after each stage add to Y at most: a second dye only takes light away. */
-  readonly #rest: Float64Array;
-  /** Mean K/S of the bands after each stage, each as much as it says about Y: of the terms, and of the dyeings. */
+  /** The mean of both in each of `PARTS`. */
   readonly #meanTerms: Float64Array;
   readonly #meanDyed: Float64Array;
-  readonly #reflectance = new Float64Array(BANDS);
+  /** What each dyeing alone adds to X, Y and Z in each of `PARTS`. */
+  readonly #alone: Float64Array;
 
   /** @param dyed each on `ground`. */
   constructor(ground: Spectrum, dyed: readonly Spectrum[]) {
-    const under = inOrder(spectrumToKs(ground));
+    const under = spectrumToKs(ground);
     this.#terms = new Float64Array(BANDS * dyed.length);
     this.#dyed = new Float64Array(BANDS * dyed.length);
-    this.#rest = new Float64Array(STAGES.length * dyed.length);
-    this.#meanTerms = new Float64Array(STAGES.length * dyed.length);
-    this.#meanDyed = new Float64Array(STAGES.length * dyed.length);
+    this.#meanTerms = new Float64Array(PARTS.length * dyed.length);
+    this.#meanDyed = new Float64Array(PARTS.length * dyed.length);
+    this.#alone = new Float64Array(PARTS.length * dyed.length);
     dyed.forEach((spectrum, nth) => {
-      const term = inOrder(dyeTerm(spectrum, ground));
+      const term = dyeTerm(spectrum, ground);
       const both = term.map((value, band) => (under[band] ?? 0) + value);
       this.#terms.set(term, BANDS * nth);
       this.#dyed.set(both, BANDS * nth);
-      STAGES.forEach((end, stage) => {
-        this.#rest[STAGES.length * nth + stage] = yFrom(end, both);
-        this.#meanTerms[STAGES.length * nth + stage] = meanFrom(end, term);
-        this.#meanDyed[STAGES.length * nth + stage] = meanFrom(end, both);
-      });
+      this.#meanTerms.set(means(term), PARTS.length * nth);
+      this.#meanDyed.set(means(both), PARTS.length * nth);
+      this.#alone.set(sums(both.map(fromKs)), PARTS.length * nth);
     });
   }
 
@@ -68,48 +76,47 @@ export class OverDyes {
    */
   lab10(first: number, second: number, near?: Nearness): Lab10 | undefined {
     if (near && !this.#mayBeNear(first, second, near)) return undefined;
-    for (let band = 0; band < BANDS; band += 1)
-      this.#reflectance[band] = fromKs((this.#dyed[BANDS * first + band] ?? 0) + (this.#terms[BANDS * second + band] ?? 0));
     let [x, y, z] = [0, 0, 0];
     for (let band = 0; band < BANDS; band += 1) {
-      const r = this.#reflectance[PLACE[band] ?? 0] ?? 0;
+      const r = fromKs((this.#dyed[BANDS * first + band] ?? 0) + (this.#terms[BANDS * second + band] ?? 0));
       x += r * (X[band] ?? 0);
       y += r * (Y[band] ?? 0);
       z += r * (Z[band] ?? 0);
     }
-    return asLab10(xyzToLab([x, y, z], WHITE));
+    const lab = xyzToLab([x, y, z], WHITE);
+    return near && !near.mayHold(lab) ? undefined : asLab10(lab);
   }
 
-  /** False as soon as Y is known to lie outside, and for a colour that lies outside. */
-  #mayBeNear(first: number, second: number, near: Nearness): boolean {
-    const { leastY, mostY } = near;
-    const [dyed, terms] = [this.#dyed, this.#terms];
-    const [ofFirst, ofSecond] = [BANDS * first, BANDS * second];
-    let [band, x, y, z] = [0, 0, 0, 0];
-    for (let stage = 0; stage < STAGES.length; stage += 1) {
-      const end = STAGES[stage] ?? BANDS;
-      for (; band < end; band += 1) {
-        const r = nearlyFromKs((dyed[ofFirst + band] ?? 0) + (terms[ofSecond + band] ?? 0));
-        x += r * (X_IN_ORDER[band] ?? 0);
-        y += r * (Y_IN_ORDER[band] ?? 0);
-        z += r * (Z_IN_ORDER[band] ?? 0);
-      }
-      const [one, other] = [STAGES.length * first + stage, STAGES.length * second + stage];
-      if (y + Math.min(this.#rest[one] ?? 0, this.#rest[other] ?? 0) < leastY) return false;
-      if (y + (Y_AFTER[stage] ?? 0) * nearlyFromKs((this.#meanDyed[one] ?? 0) + (this.#meanTerms[other] ?? 0)) > mostY) return false;
-    }
-    return near.mayHold(xyzToLab([x, y, z], WHITE));
+  /** Y first: it tells most pairs apart. */
+  #mayBeNear(first: number, second: number, { least, most }: Nearness): boolean {
+    return (
+      this.#least(first, second, 1) <= most[1] &&
+      this.#most(first, second, 1) >= least[1] &&
+      this.#most(first, second, 2) >= least[2] &&
+      this.#least(first, second, 0) <= most[0] &&
+      this.#most(first, second, 0) >= least[0] &&
+      this.#least(first, second, 2) <= most[2]
+    );
+  }
+
+  /** What X, Y or Z (0, 1, 2) is at least. */
+  #least(first: number, second: number, axis: number): number {
+    const [ofFirst, ofSecond] = [PARTS.length * first, PARTS.length * second];
+    let sum = -LEFT_OUT;
+    for (let part = WIDE * axis; part < WIDE * axis + WIDE; part += 1)
+      sum += (SHARES[part] ?? 0) * nearlyFromKs((this.#meanDyed[ofFirst + part] ?? 0) + (this.#meanTerms[ofSecond + part] ?? 0));
+    return sum;
+  }
+
+  /** What X, Y or Z is at most. */
+  #most(first: number, second: number, axis: number): number {
+    const [ofFirst, ofSecond] = [PARTS.length * first, PARTS.length * second];
+    let sum = 0;
+    for (let part = WIDE * axis; part < WIDE * axis + WIDE; part += 1)
+      sum += Math.min(this.#alone[ofFirst + part] ?? 0, this.#alone[ofSecond + part] ?? 0);
+    return sum;
   }
 }
 
-const yFrom = (band: number, ks: readonly number[]): number =>
-  ks.slice(band).reduce((sum, value, nth) => sum + (Y_IN_ORDER[band + nth] ?? 0) * fromKs(value), 0);
-
-const meanFrom = (band: number, ks: readonly number[]): number => {
-  const after = Y_IN_ORDER.subarray(band);
-  const sum = after.reduce((all, weight) => all + weight, 0);
-  return sum === 0 ? 0 : after.reduce((all, weight, nth) => all + weight * (ks[band + nth] ?? 0), 0) / sum;
-};
-
-/** `fromKs` without its division: off by 1e-12 at most, for K/S below 1000, which a bound leaves room for. */
+/** `fromKs` without its division: off by 1e-12 at most for K/S below 1000, for which `Nearness` leaves room. */
 const nearlyFromKs = (ks: number): number => 1 + ks - Math.sqrt(ks * ks + 2 * ks);
