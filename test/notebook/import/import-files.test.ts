@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { noteId } from '../../../web/domain/note/note.ts';
 import type { NotebookStore } from '../../../web/domain/ports.ts';
 import { failed, ok } from '../../../web/domain/result.ts';
 import type { FoundFile, FoundFiles } from '../../../web/notebook/import/found-files.ts';
@@ -6,6 +7,9 @@ import { importFiles, type ImportProgress } from '../../../web/notebook/import/i
 import { openZip } from '../../../web/notebook/import/open-zip.ts';
 import { MemoryDisk, MemoryStore } from '../../../web/store/memory-store.ts';
 import { countingSurroundings } from '../../contract/note-store.ts';
+import { notebookFindings } from '../../../web/notebook/check-notebook.ts';
+import { wordsFor } from '../../../web/notebook/words/diagnostic-words.ts';
+import { aNotebook } from '../../helpers/a-notebook.ts';
 import { makeZip } from '../../helpers/make-zip.ts';
 
 const text = (words: string): Uint8Array => new TextEncoder().encode(words);
@@ -128,6 +132,60 @@ describe('importFiles', () => {
     expect((await importFiles(store, folder([file(whole, 'first')]))).unchanged).toEqual([apart]);
     expect((await importFiles(store, folder([file(whole, 'second')]))).replaced).toEqual([apart]);
     expect(await texts(store)).toEqual({ [apart]: 'second' });
+  });
+
+  describe('a zip whose names have their accents taken apart, as some systems write them', () => {
+    const [apart, whole] = ['dyestuffs/fa\u0308rberwaid.md', 'dyestuffs/f\u00e4rberwaid.md'];
+    const zipped = (entries: Readonly<Record<string, string>>) => {
+      const opened = openZip('notes.zip', makeZip(Object.entries(entries).map(([path, words]) => ({ path, bytes: text(words) }))));
+      if (!opened.ok) throw new Error(opened.error);
+      return opened.value;
+    };
+    const waid = (words: string) => `---\nkind: dyestuff\ntitle: F\u00e4rberwaid\n---\n${words}\n`;
+    const withWaid = async () => {
+      const { store } = fresh();
+      await importFiles(store, folder([file(whole, waid('one')), file('a.md')]));
+      return store;
+    };
+
+    test('keeps them as they came where they are new', async () => {
+      const { store } = fresh();
+      const report = await importFiles(store, zipped({ [apart]: waid('one'), 'a.md': 'a.md' }));
+      expect(report.added).toEqual(['a.md', apart]);
+      expect(await texts(store)).toEqual({ 'a.md': 'a.md', [apart]: waid('one') });
+      expect((await importFiles(store, zipped({ [apart]: waid('one'), 'a.md': 'a.md' }))).unchanged).toEqual(['a.md', apart]);
+    });
+
+    test('is the notebook’s own notes: unchanged ones are left alone, changed ones replaced, and none stands twice', async () => {
+      const store = await withWaid();
+      const again = await importFiles(store, zipped({ [apart]: waid('one'), 'a.md': 'a.md' }));
+      expect([again.unchanged, again.added, again.replaced, again.skipped]).toEqual([['a.md', whole], [], [], []]);
+      const changed = await importFiles(store, zipped({ [apart]: waid('two'), 'a.md': 'a.md' }));
+      expect([changed.unchanged, changed.added, changed.replaced, changed.skipped]).toEqual([['a.md'], [], [whole], []]);
+      expect(await texts(store)).toEqual({ 'a.md': 'a.md', [whole]: waid('two') });
+      expect(await store.history(whole)).toMatchObject({ value: [{ ended: 'replaced' }] });
+      expect(aNotebook(await texts(store)).base.note(noteId(apart.slice('dyestuffs/'.length, -3)))?.file).toBe(whole);
+    });
+
+    test('differs from mine only in what it says, where mine is to be kept', async () => {
+      const store = await withWaid();
+      const report = await importFiles(store, zipped({ [apart]: waid('two'), 'a.md': 'a.md' }), { whereDifferent: 'keep-mine' });
+      expect([report.skipped, report.added, report.unchanged]).toEqual([[{ path: whole, reason: 'kept-mine' }], [], ['a.md']]);
+      expect(await texts(store)).toEqual({ 'a.md': 'a.md', [whole]: waid('one') });
+    });
+
+    test.each([
+      ['into an empty notebook', () => Promise.resolve(fresh().store)],
+      ['into one that has either', withWaid],
+    ])('that holds both spellings loses neither, and the notebook says so: %s', async (_, made) => {
+      const store = await made();
+      await importFiles(store, zipped({ [whole]: waid('of one'), [apart]: waid('of the other'), 'a.md': 'a.md' }));
+      const kept = await texts(store);
+      expect(kept).toEqual({ 'a.md': 'a.md', [whole]: waid('of one'), [apart]: waid('of the other') });
+      const clashes = notebookFindings(aNotebook(kept)).filter(({ diagnostic }) => diagnostic.code === 'id-clash');
+      expect(clashes).toHaveLength(1);
+      expect(clashes.map(({ diagnostic }) => wordsFor(diagnostic).says).join()).toContain('the same to the eye');
+    });
   });
 
   test('one unreadable file does not keep the others out', async () => {

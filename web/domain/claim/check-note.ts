@@ -43,7 +43,7 @@ class NoteChecker {
 
   run(): void {
     const holder = this.#base.note(this.#note.id);
-    if (holder && holder.file !== this.#note.file) this.#say('id-clash', 'error', TOP, [this.#note.id, holder.file]);
+    if (holder && holder.file !== this.#note.file) this.#say('id-clash', 'error', TOP, [this.#note.id, holder.file, this.#note.file]);
     this.#citations(this.#note.sources, TOP);
     this.#record();
     this.#review();

@@ -208,10 +208,14 @@ export const diagnosticWords = {
     says: `${quoted(date)} is no day or year of the calendar.`,
     instead: suggest(near, 'Write the year alone.'),
   }),
-  'id-clash': ([id, file]) => ({
-    says: `The id ${quoted(id)} also belongs to ${quoted(file)}.`,
-    instead: 'Rename one of the files, or give one of them another “id”.',
-  }),
+  'id-clash': ([id, file = '', own = '']) => {
+    const isSpelling = file !== own && file.normalize('NFC') === own.normalize('NFC');
+    const otherwise = isSpelling ? ', a file whose name is the same to the eye: its accents are stored in another way' : '';
+    return {
+      says: `The id ${quoted(id)} also belongs to ${quoted(file)}${otherwise}.`,
+      instead: 'Rename one of the files, or give one of them another “id”.',
+    };
+  },
   'reference-unknown': ([name, kind, ...near]) => ({
     says: `No ${kind === undefined || kind === '' ? 'note' : kind} is called ${quoted(name)}.`,
     instead: suggest(near, 'Write a note for it, or correct the name.'),
