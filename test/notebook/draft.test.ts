@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { type Draft, isDirty, openDraft, redone, savedAs, undone, withoutValue, withText, withValue } from '../../web/notebook/draft.ts';
+import { type Draft, isDirty, openDraft, redone, savedAs, undone, withText } from '../../web/notebook/draft.ts';
+import { withoutValue, withValue } from '../../web/notebook/draft-value.ts';
 
 const TEXT = '---\r\nkind: dyestuff # mine\r\ntitle: Madder\r\nodd: kept\r\n---\r\n\r\nWords.\r\n';
 const done = (result: ReturnType<typeof withValue>): Draft => {

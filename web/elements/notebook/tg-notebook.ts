@@ -1,15 +1,9 @@
 import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { DraftShelf } from '../../notebook/draft-shelf.ts';
-import { duplicateText } from '../../notebook/duplicate.ts';
 import type { Engine } from '../../notebook/engine.ts';
-import type { NoteText } from '../../notebook/note-text.ts';
-import { repeatText } from '../../notebook/repeat-text.ts';
 import { starterOf } from '../../notebook/starters.ts';
 import { storeFailureWords } from '../../notebook/words/save-words.ts';
-import '../finding/tg-drawer.ts';
-import '../note/tg-note.ts';
-import '../remarks/tg-remarks.ts';
 import { noteAddress } from '../note/note-body.ts';
 import { baseStyles } from '../shared/base.styles.ts';
 import { LatestTask } from '../shared/latest-task.ts';
@@ -17,7 +11,26 @@ import { tabDrawer } from '../shared/tab-drawer.ts';
 import type { NoteGoneEvent, NoteKeptEvent } from '../write/note-gone-event.ts';
 import { NoteSaveRequestEvent } from '../write/write-events.ts';
 import { type NotebookPlace, notebookPlace, readingPlace } from './notebook-place.ts';
-import './tg-new-note.ts';
+
+/** What each place is drawn with, fetched when somebody goes there. */
+const PARTS: Readonly<Record<NotebookPlace['is'], () => Promise<unknown>>> = {
+  drawer: () => import('../finding/tg-drawer.ts'),
+  find: () => import('../finding/tg-find.ts'),
+  read: () => Promise.all([import('../note/tg-note.ts'), import('../remarks/tg-remarks.ts')]),
+  write: () => import('../write/tg-note-write.ts'),
+  new: () => import('../write/tg-note-write.ts'),
+  copy: () => import('../write/tg-note-write.ts'),
+  choose: () => import('./tg-new-note.ts'),
+  versions: () => import('../write/tg-note-versions.ts'),
+  capture: () => import('../write/tg-capture.ts'),
+};
+
+type CopyPlace = Extract<NotebookPlace, { is: 'copy' }>;
+
+/** What a copy begins with. */
+interface CopiedText {
+  readonly text: string;
+}
 
 /** Drafts that were left, for as long as the tab is open. */
 const SHELF = new DraftShelf(tabDrawer('drafts'));
@@ -115,9 +128,9 @@ export class TgNotebook extends LitElement {
 
   @state() private gone?: { readonly path: string; readonly text: string; readonly title: string };
   @state() private undoFault = '';
-  @state() private original?: NoteText | 'none';
+  @state() private copied?: CopiedText | 'none';
 
-  readonly #copying = new LatestTask<NoteText | undefined>((text) => (this.original = text ?? 'none'));
+  readonly #copying = new LatestTask<CopiedText | undefined>((copied) => (this.copied = copied ?? 'none'));
   #starts = new Map<string, { readonly kind: ReturnType<typeof starterOf>['kind']; readonly text: string }>();
   #place: NotebookPlace = { is: 'drawer', by: 'kind', card: '' };
 
@@ -126,14 +139,10 @@ export class TgNotebook extends LitElement {
     const before = this.#place;
     const place = notebookPlace(this.note, this.settings);
     this.#place = this.readOnly ? readingPlace(place) : place;
-    const { is } = this.#place;
-    if (is === 'write' || is === 'new' || is === 'copy') void import('../write/tg-note-write.ts');
-    if (is === 'versions') void import('../write/tg-note-versions.ts');
-    if (is === 'find') void import('../finding/tg-find.ts');
-    if (is === 'capture') void import('../write/tg-capture.ts');
-    if (this.#place.is === 'copy' && this.engine && !(before.is === 'copy' && before.of === this.#place.of && this.original)) {
-      this.original = undefined;
-      this.#copying.run(this.engine.noteText(this.#place.of));
+    void PARTS[this.#place.is]();
+    if (this.#place.is === 'copy' && this.engine && !(isSameCopy(before, this.#place) && this.copied)) {
+      this.copied = undefined;
+      this.#copying.run(copiedText(this.engine, this.#place));
     }
   }
 
@@ -191,16 +200,15 @@ export class TgNotebook extends LitElement {
     }
   }
 
-  #copy(place: Extract<NotebookPlace, { is: 'copy' }>) {
-    const { original } = this;
-    if (original === undefined) return html`<p role="status">Opening the note.</p>`;
-    if (original === 'none')
+  #copy(place: CopyPlace) {
+    const { copied } = this;
+    if (copied === undefined) return html`<p role="status">Opening the note.</p>`;
+    if (copied === 'none')
       return html`<p role="alert">No note of this notebook has the id “${place.of}”. <a href="#/notebook">All notes</a></p>`;
-    const text = () => (place.repeats ? repeatText(original) : duplicateText(original.text, `${original.title}, a copy`));
     const word = place.repeats ? 'repeat' : 'copy';
     return html`<tg-note-write
       .engine=${this.engine}
-      .start=${this.#start(`${word} of ${place.of}`, 'plain', text)}
+      .start=${this.#start(`${word} of ${place.of}`, 'plain', () => copied.text)}
       .home=${`#/notebook?new=${word}&of=${encodeURIComponent(place.of)}`}
       .mode=${place.mode}
       .shelf=${SHELF}
@@ -252,6 +260,19 @@ export class TgNotebook extends LitElement {
     else this.undoFault = outcome?.is === 'failed' ? storeFailureWords[outcome.why] : `There is another note at ${gone.path} now.`;
   };
 }
+
+/** The text that a copy of a note, or a repeat of a trial, begins with; undefined where there is no such note. */
+async function copiedText(engine: Engine, { of, repeats }: CopyPlace): Promise<CopiedText | undefined> {
+  const original = await engine.noteText(of);
+  if (!original) return undefined;
+  // What takes a text apart is large, and only wanted here.
+  if (repeats) return { text: (await import('../../notebook/repeat-text.ts')).repeatText(original) };
+  const { duplicateText } = await import('../../notebook/duplicate.ts');
+  return { text: duplicateText(original.text, `${original.title}, a copy`) };
+}
+
+const isSameCopy = (before: NotebookPlace, place: CopyPlace): boolean =>
+  before.is === 'copy' && before.of === place.of && before.repeats === place.repeats;
 
 declare global {
   interface HTMLElementTagNameMap {

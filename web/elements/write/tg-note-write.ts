@@ -4,20 +4,9 @@ import { lineStarts, offsetAt } from '../../domain/note/line-column.ts';
 import { stemOf } from '../../domain/note/stem-of.ts';
 import { parseNote } from '../../domain/note/parse-note.ts';
 import type { NoteKind } from '../../domain/note/note.ts';
-import {
-  type Draft,
-  filesOf,
-  isDirty,
-  openDraft,
-  redone,
-  savedAs,
-  undone,
-  withFile,
-  withoutValue,
-  withText,
-  withValue,
-} from '../../notebook/draft.ts';
+import { type Draft, filesOf, isDirty, openDraft, redone, savedAs, undone, withFile, withText } from '../../notebook/draft.ts';
 import type { DraftShelf } from '../../notebook/draft-shelf.ts';
+import { withoutValue, withValue } from '../../notebook/draft-value.ts';
 import type { Engine } from '../../notebook/engine.ts';
 import type { NoteText } from '../../notebook/note-text.ts';
 import type { SaveOutcome } from '../../notebook/ports-writing.ts';
