@@ -57,7 +57,7 @@ export async function coldTimings<W extends string>(cold: ColdWays<W>): Promise<
 }
 
 /** A page with one script, and what it asks for by path. */
-async function servedPage(script: Buffer, answers: Answers) {
+export async function servedPage(script: Buffer, answers: Answers) {
   const server = createServer((request, reply) => {
     const { pathname, searchParams } = new URL(request.url ?? '/', 'http://localhost');
     const answer = answers[pathname];

@@ -1,38 +1,16 @@
 import { ciede2000Of } from '../../web/domain/colour/ciede2000.ts';
 import { TEXTILE } from '../../web/domain/colour/conditions.ts';
-import { atDepth, dyeTerm, spectrumToKs } from '../../web/domain/colour/kubelka-munk.ts';
+import { dyeTerm, spectrumToKs } from '../../web/domain/colour/kubelka-munk.ts';
 import type { Lab } from '../../web/domain/colour/lab.ts';
 import { Nearness } from '../../web/domain/colour/nearness.ts';
-import { OverDyes } from '../../web/domain/colour/over-dyes.ts';
-import { reconstructFromLab } from '../../web/domain/colour/reconstruct.ts';
-import type { Spectrum } from '../../web/domain/colour/spectrum.ts';
 import { bandWeights, whitePoint } from '../../web/domain/colour/spectrum-to-xyz.ts';
 import { alternate } from './alternate.ts';
-import { madeLabs } from './made/made-labs.ts';
+import { byDifference, DYES, FIRSTS, GROUNDS, type Ranked, sets, take, within } from './over-dye-pairs.ts';
 import { type Figure, report, timedFigure } from './report.ts';
 
-const DYES = 200;
-const DEPTHS = [0.25, 0.5, 0.75, 1, 1.5, 2];
-const GROUNDS: readonly Lab[] = [
-  [90, 0, 8],
-  [75, 2, 14],
-  [55, 3, 10],
-];
-const BANDS = 36;
-
-const curve = (lab: Lab): Spectrum => reconstructFromLab(lab, TEXTILE).spectrum;
-const labs = madeLabs(DYES, 3);
-const dyes = Array.from({ length: DYES }, (_, nth) => curve([labs[3 * nth] ?? 0, labs[3 * nth + 1] ?? 0, labs[3 * nth + 2] ?? 0]));
-/** On each ground the 1,200 first baths, then the 200 second ones. */
-const sets = GROUNDS.map((lab) => {
-  const ground = curve(lab);
-  const firsts = dyes.flatMap((dyed) => DEPTHS.map((depth) => atDepth(dyed, ground, depth)));
-  return { ground, layers: [...firsts, ...dyes] };
-});
-const FIRSTS = DYES * DEPTHS.length;
-const PAIRS = GROUNDS.length * FIRSTS * DYES;
-
 /** The yardstick: every pair, band by band, on plain typed arrays. */
+const BANDS = 36;
+const PAIRS = GROUNDS.length * FIRSTS * DYES;
 const weights = { ...bandWeights(380, 10, BANDS, TEXTILE), white: whitePoint('D65', 10) };
 const flat = sets.map(({ ground, layers }) => {
   const under = spectrumToKs(ground);
@@ -65,11 +43,6 @@ function plainLoop([l, a, b]: Lab): Float64Array {
   return differences;
 }
 
-interface Ranked {
-  readonly pair: number;
-  readonly deltaE00: number;
-}
-const byDifference = (one: Ranked, other: Ranked): number => one.deltaE00 - other.deltaE00 || one.pair - other.pair;
 const ranked = (differences: Float64Array, limit: number): readonly Ranked[] => {
   const near: Ranked[] = [];
   differences.forEach((deltaE00, pair) => deltaE00 <= limit && near.push({ pair, deltaE00 }));
@@ -82,22 +55,6 @@ function plainNearest(target: Lab, most: number): readonly Ranked[] {
   return ranked(differences, limit).slice(0, most);
 }
 
-const overDyes = sets.map(({ ground, layers }) => new OverDyes(ground, layers));
-/** Every pair of one first bath. */
-function take(first: number, target: Lab, near: Nearness | undefined, found: (one: Ranked) => void): void {
-  const set = overDyes[Math.floor(first / FIRSTS)];
-  for (let second = 0; second < DYES; second += 1) {
-    const lab = set?.lab10(first % FIRSTS, FIRSTS + second, near);
-    if (lab) found({ pair: first * DYES + second, deltaE00: ciede2000Of(target[0], target[1], target[2], lab[0], lab[1], lab[2]) });
-  }
-}
-function within(target: Lab, limit: number): readonly Ranked[] {
-  const near = new Nearness([target], limit);
-  const found: Ranked[] = [];
-  for (let first = 0; first < GROUNDS.length * FIRSTS; first += 1)
-    take(first, target, near, (one) => one.deltaE00 <= limit && found.push(one));
-  return found.sort(byDifference);
-}
 function nearest(target: Lab, most: number): readonly Ranked[] {
   let found: Ranked[] = [];
   let limit = Infinity;
