@@ -258,11 +258,10 @@ export class EvidenceBase {
     for (const { record } of both) count(this.#kindVersions, record.kind);
     this.#regionsChanged ||= treePart(before) !== treePart(after);
     if (namePart(before) !== namePart(after)) {
-      if (before) this.#names.remove(before);
-      if (after) this.#names.add(after);
       for (const { record } of both) count(this.#nameVersions, record.kind);
-    } else if (periodPart(before) === periodPart(after)) return [];
-    return both.flatMap(nameKeys);
+      return [...(before ? this.#names.remove(before) : []), ...(after ? this.#names.add(after) : [])];
+    }
+    return periodPart(before) === periodPart(after) ? [] : both.flatMap(nameKeys);
   }
 
   #sortIn(before: Note | undefined, after: Note | undefined): void {

@@ -27,27 +27,39 @@ export class NameIndex {
   #watcher: Set<string> | undefined;
   #changes = 0;
 
-  /** Adds a note under its id, its title, its names and its Latin names. */
-  add(note: Note): void {
+  /**
+   * Adds a note under its id, its title, its names and its Latin names.
+   *
+   * @returns these, as they are compared.
+   */
+  add(note: Note): readonly string[] {
     this.#kinds.set(note.id, note.record.kind);
-    for (const key of nameKeys(note)) {
+    const keys = nameKeys(note);
+    for (const key of keys) {
       this.#forget(key);
       const holders = this.#byName.get(key) ?? new Map<NoteId, NoteKind>();
       this.#byName.set(key, holders.set(note.id, note.record.kind));
     }
     this.#changes += 1;
+    return keys;
   }
 
-  /** Takes a note out again; the note as it was when added. */
-  remove(note: Note): void {
+  /**
+   * Takes a note out again; the note as it was when added.
+   *
+   * @returns the names it was found by, as they are compared.
+   */
+  remove(note: Note): readonly string[] {
     this.#kinds.delete(note.id);
-    for (const key of nameKeys(note)) {
+    const keys = nameKeys(note);
+    for (const key of keys) {
       this.#forget(key);
       const holders = this.#byName.get(key);
       holders?.delete(note.id);
       if (holders?.size === 0) this.#byName.delete(key);
     }
     this.#changes += 1;
+    return keys;
   }
 
   /** A text as names are compared. */
