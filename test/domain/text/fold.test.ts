@@ -32,11 +32,8 @@ describe('a name as it is compared', () => {
     // A mark that folding takes away leads a plain name around the short way.
     fc.assert(
       fc.property(fc.string({ unit: 'grapheme-ascii' }), (name) => {
-        expect(fold(name)).toBe(
-          fold(`${name}a\u0301`.slice(0, -1) + '\u0301')
-            .replace(/a$/, '')
-            .trim(),
-        );
+        const folded = fold(`${name}a\u0301`);
+        expect(folded.replace(/a$/, '').trim()).toBe(fold(name));
       }),
     );
   });
