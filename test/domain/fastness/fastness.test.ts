@@ -82,6 +82,27 @@ describe('readFastnessLine', () => {
     expect(readFastnessLine('wash fastness: 4')).toMatchObject({ scale: '', isOfScale: false });
   });
 
+  test('brackets stand in brackets once; the last stop belongs to the line', () => {
+    expect(readFastnessLine('light fastness: 5 (blue wool (EU); ISO 105-B02).')).toMatchObject({
+      grade: '5',
+      scale: 'blue wool (EU)',
+      method: 'ISO 105-B02',
+    });
+    expect(readFastnessLine('wash fastness: 4 (a (b (c)))')).toBeUndefined();
+    expect(readFastnessLine('wash fastness: 4 (a) 3 (b)')).toBeUndefined();
+    expect(readFastnessLine('wash fastness, : 4')).toBeUndefined();
+    expect(readFastnessLine('wash fastness: ;')).toBeUndefined();
+  });
+
+  test('a line of blanks ends, wherever they stand', () => {
+    const blanks = ' '.repeat(100_000);
+    expect(readFastnessLine(`wash fastness,${blanks}wet${blanks}:${blanks}4${blanks}(grey scale)${blanks};`)).toMatchObject({
+      which: 'wet',
+      grade: '4',
+    });
+    expect(readFastnessLine(`wash fastness:${blanks}4${blanks}(grey`)).toBeUndefined();
+  });
+
   test.each(['11:42 heat off after 60 min', 'washed twice: clear', 'wash fastness', ''])('leaves “%s”', (line) =>
     expect(readFastnessLine(line)).toBeUndefined(),
   );
@@ -126,6 +147,14 @@ describe('lightTests', () => {
     ]);
     expect(lightTests(base, 'A-2')).toEqual([]);
     expect(lightTests(base)).toHaveLength(1);
+  });
+
+  test('a grade belongs to the first blue wool of its clause; a clause may want either', () => {
+    const of = (reference: string) =>
+      lightTests(aNotebook({ 'exposures/x.md': aNote(`kind: exposure\nreference: "${reference}"`) }).base)[0]?.blueWools;
+    expect(of('BW2 and BW3 reached grey scale 4')).toEqual([{ blueWool: 2, grade: '4' }]);
+    expect(of('BW2 broke, BW3 grey scale 3–4; grey scale 2')).toEqual([{ blueWool: 3, grade: '3-4' }]);
+    expect(of('BW2 '.repeat(50_000))).toEqual([]);
   });
 
   test('a reading without a colour stays, ungraded', () => {

@@ -34,3 +34,8 @@ describe('placeInNote', () => {
     expect(at(word)).toEqual(expected);
   });
 });
+
+test('a line of hyphens ends', () => {
+  const long = `---\ntitle: x\n  ${'a-'.repeat(100_000)} wordX\n---\n`;
+  expect(placeInNote(parseNote('a/b.md', long).value)(long.indexOf('wordX'))).toEqual({ part: 'front-matter', key: 'title' });
+});

@@ -38,6 +38,14 @@ describe('parseAmount', () => {
   });
 });
 
+test('an amount over many lines or blanks ends, and is left as it is written', () => {
+  const blanks = ' '.repeat(100_000);
+  for (const text of [`1${blanks}a\nb`, `${'1'.repeat(100_000)}\nb`, `1 -${blanks}2${blanks}:\nb`])
+    expect(parseAmount(text)).toEqual({ text });
+  expect(parseAmount(`15${blanks}g`)).toMatchObject({ value: 15, unit: 'g' });
+  expect(parseAmount('15\ng')).toMatchObject({ value: 15, unit: 'g' });
+});
+
 describe('parseFibreGrams', () => {
   // One pound is 453.59237 g exactly (International Yard and Pound agreement, 1959).
   test.each<[string, number | string]>([

@@ -31,6 +31,23 @@ describe('parseMarkdown', () => {
     10_000,
   );
 
+  test('what is too tangled ends its paragraphs at empty lines, however its lines end', () => {
+    const lines = ['one', 'two', '', '> '.repeat(40), '', 'three', ' \t', 'four  '];
+    const wordsOf = (text: string) => textRuns(parseMarkdown(text), 0).map(({ text: words }) => words.replaceAll('\r', ''));
+    expect(wordsOf(lines.join('\n'))).toEqual(['one\ntwo', '> '.repeat(40).trimEnd(), 'three', 'four']);
+    expect(wordsOf(lines.join('\r\n'))).toEqual(wordsOf(lines.join('\n')));
+  });
+
+  test('openers are counted over a paragraph, however its lines end', () => {
+    const many = Array.from({ length: 60 }, () => '['.repeat(20));
+    for (const end of ['\n', '\r\n', '\r']) expect(textRuns(parseMarkdown(many.join(end)), 0)).toHaveLength(1);
+  });
+
+  test('a mass of blanks within a line ends', () => {
+    const text = `${'> '.repeat(40)}a${' '.repeat(200_000)}b`;
+    expect(textRuns(parseMarkdown(text), 0).map(({ text: words }) => words)).toEqual([text]);
+  });
+
   test('thirty quotes within one another are still quotes', () => {
     expect(typesOf('> '.repeat(30) + 'a')).toEqual(['blockquote']);
     expect(typesOf('> '.repeat(31) + 'a')).toEqual(['paragraph']);

@@ -81,3 +81,10 @@ describe('temperatureCurve', () => {
     for (const curve of curves) expect(curve.every(({ minutes }, at) => minutes >= (curve[at - 1]?.minutes ?? 0))).toBe(true);
   });
 });
+
+test('a mass of figures or blanks states nothing, and ends', () => {
+  for (const text of ['1'.repeat(200_000), `1${' '.repeat(200_000)}x`]) {
+    expect(timesIn(text)).toEqual([]);
+    expect(temperaturesIn(text)).toEqual([]);
+  }
+});

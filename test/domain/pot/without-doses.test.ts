@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { amountShown, NO_DOSE, withoutDoses } from '../../../web/domain/pot/without-doses.ts';
+import { amountShown, dosesIn, NO_DOSE, withoutDoses } from '../../../web/domain/pot/without-doses.ts';
 import { aNote, aNotebook } from '../../helpers/a-notebook.ts';
 
 const { base } = aNotebook({
@@ -119,4 +119,10 @@ describe('amountShown', () => {
     expect(amountShown(base, ingredient('tin-salt'), 'staff')).toBe('3 %');
     expect(amountShown(base, ingredient('red-crystals'), 'staff')).toBe(NO_DOSE);
   });
+});
+
+test('a mass of figures or blanks holds no amount, and ends', () => {
+  for (const text of ['1'.repeat(200_000), `1${' '.repeat(200_000)}x`]) expect(dosesIn(text)).toEqual([]);
+  const [dose] = dosesIn(`1${' '.repeat(100_000)}2${' '.repeat(100_000)}½ teaspoons`);
+  expect(dose?.[0]).toBe(0);
 });

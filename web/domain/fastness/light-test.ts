@@ -82,9 +82,15 @@ export function readMegaluxHours(dose: string): number | undefined {
   return Number.isFinite(value) ? value * (PER_UNIT[(found[2] ?? '').toLowerCase()] ?? Number.NaN) : undefined;
 }
 
-/** "BW2 reached grey-scale 4": what the strips beside the sample showed. */
+const STRIP_OR_GRADE = /\b(?:BW|blue wool)\s?([1-8])\b|\bgr[ae]y.?scale\s+([1-5](?:[-–][1-5])?)|[;,.]/gi;
+
+/** "BW2 reached grey-scale 4": what the strips beside the sample showed, each in a clause of its own. */
 function blueWoolsIn(reference: string): readonly BlueWoolReached[] {
-  return [...reference.matchAll(/\b(?:BW|blue wool)\s?([1-8])\b[^;,.]*?\bgr[ae]y.?scale\s+([1-5](?:[-–][1-5])?)/gi)].map(
-    ([, blueWool = '', grade = '']) => ({ blueWool: Number(blueWool), grade: grade.replace('–', '-') }),
-  );
+  const found: BlueWoolReached[] = [];
+  let strip: string | undefined;
+  for (const [, blueWool, grade] of reference.matchAll(STRIP_OR_GRADE)) {
+    if (strip !== undefined && grade !== undefined) found.push({ blueWool: Number(strip), grade: grade.replace('–', '-') });
+    strip = blueWool === undefined ? undefined : (strip ?? blueWool);
+  }
+  return found;
 }

@@ -14,17 +14,32 @@ export interface FastnessResult {
   readonly isOfScale: boolean;
 }
 
-const LINE =
-  /^(?:[\d–./:\s-]*)(wash|rub|light|water)(?:ing|bing)?[\s-]+fastness\s*(?:,\s*([^:]+?)\s*)?:\s*([^(;]+?)\s*(?:\(([^()]*(?:\([^()]*\)[^()]*)*)\))?\s*[.;]?\s*$/i;
+const NAME = /^[\d–./:\s-]*(wash|rub|light|water)(?:ing|bing)?[\s-]+fastness\s*(?:,([^:]+))?:/i;
+/** Brackets in brackets once. */
+const INSIDE = /^[^()]*(?:\([^()]*\)[^()]*)*$/;
 
 /**
  * Reads a line such as `wash fastness: 4 (grey scale for change; ISO 105-C06)` or `rub fastness, wet: 2-3 (grey scale for staining;
  * ISO 105-X12)`: in brackets the scale, and behind a semicolon the method. Undefined for any other line.
  */
 export function readFastnessLine(line: string): FastnessResult | undefined {
-  const found = LINE.exec(line.trim());
-  if (!found) return undefined;
-  const [, test = '', which = '', grade = '', inside = ''] = found;
+  const name = NAME.exec(line);
+  const result = name && readResult(line.slice(name[0].length));
+  if (!result) return undefined;
+  const { grade, inside } = result;
+  const which = name[2]?.trim();
+  if (which === '') return undefined;
   const [scale = '', ...method] = inside.split(';').map((part) => part.trim());
-  return { test: test.toLowerCase() as FastnessTest, which, grade, scale, method: method.join('; '), isOfScale: isGrade(grade, scale) };
+  const test = name[1]?.toLowerCase() as FastnessTest;
+  return { test, which: which ?? '', grade, scale, method: method.join('; '), isOfScale: isGrade(grade, scale) };
+}
+
+/** A grade and what stands in the brackets behind it, at the end of the line. */
+function readResult(text: string): { readonly grade: string; readonly inside: string } | undefined {
+  const written = text.trim().replace(/[.;]$/, '').trimEnd();
+  const open = written.indexOf('(');
+  const hasBrackets = open >= 0 && written.endsWith(')');
+  const grade = (hasBrackets ? written.slice(0, open) : written).trim();
+  const inside = hasBrackets ? written.slice(open + 1, -1) : '';
+  return grade === '' || /[(;]/.test(grade) || !INSIDE.test(inside) ? undefined : { grade, inside };
 }

@@ -11,7 +11,7 @@ export type PlaceInNote =
 
 /** Keys whose values are addresses and codes, not words. */
 const ASIDE_KEYS = new Set(['source', 'sources', 'rests-on', 'file', 'spectrum', 'photo', 'code', 'kind', 'lang', 'hex', 'id']);
-const KEY = /(?:^|[\s{,[-])["']?([\p{L}][\p{L}\d-]*)["']?:(?=\s|$)/gu;
+const KEY = /(?:^|[\s{,[-])["']?([\p{L}][\p{L}\d-]{0,40})["']?:(?=\s|$)/gu;
 const PROSE_KEY = /^[\s-]*["']?([\p{L}][\p{L}\d-]*)["']?:[ \t]+(?![{[])/u;
 
 /**

@@ -1,7 +1,7 @@
 import type { Amount } from './note.ts';
 
 const NUMBER = String.raw`(?:\d+[.,]\d+|\d+ \d+/\d+|\d+/\d+|\d+ ?[½¼¾⅓⅔⅛]|[½¼¾⅓⅔⅛]|\d+)`;
-const AMOUNT = new RegExp(String.raw`^(${NUMBER})(?:\s*(?:–|—|-|to)\s*(${NUMBER}))?\s*(:\s*(?:${NUMBER}))?\s*(.*)$`, 'u');
+const AMOUNT = new RegExp(String.raw`^(${NUMBER})(?:\s*(?:–|—|-|to)\s*(${NUMBER}))?\s*(:\s*(?:${NUMBER}))?\s*([^]*)$`, 'u');
 const PARTS: Readonly<Record<string, number>> = { '½': 1 / 2, '¼': 1 / 4, '¾': 3 / 4, '⅓': 1 / 3, '⅔': 2 / 3, '⅛': 1 / 8 };
 
 /**
@@ -16,6 +16,7 @@ export function parseAmount(written: string): Amount {
   const [, first, second, against, rest] = AMOUNT.exec(text) ?? [];
   const value = numberOf(first);
   const upTo = numberOf(second);
+  if (rest !== undefined && /[\n\r\u2028\u2029]/.test(rest)) return { text };
   if (value === undefined || (second !== undefined && upTo === undefined)) return { text };
   if (upTo !== undefined && upTo < value) return { text };
   const range = upTo === undefined ? {} : { upTo };

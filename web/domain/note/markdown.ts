@@ -35,6 +35,8 @@ const DEEPEST = 30;
 const MOST_OPENERS = 1000;
 /** A list's item so far in that the lists it is in are too many, a level of one line each. */
 const DEEP_INDENT = new RegExp(`^[ \\t]{${DEEPEST * 2},}(?:[-+*]|\\d{1,9}[.)])[ \\t]`, 'm');
+/** Where a paragraph ends. The two signs of one line break, as Windows writes it, are no empty line. */
+const BLANK_LINE = /(?:\r\n|\n|\r(?!\n))[ \t]*(?:\r\n|\n|\r)/;
 /** Items of lists in one note (our choice: the parser's time grows with their square; twenty thousand take it some three seconds). */
 const MOST_ITEMS = 3000;
 
@@ -62,7 +64,7 @@ function isTangled(text: string): boolean {
     const markers = /^(?:[ \t]*(?:>|[-+*](?=[ \t])|\d{1,9}[.)](?=[ \t])))+/.exec(line)?.[0] ?? '';
     if (markers.replace(/[\s\d]/g, '').length > DEEPEST) return true;
   }
-  for (const paragraph of text.split(/(?:\r\n|\r|\n)[ \t]*(?:\r\n|\r|\n)/)) {
+  for (const paragraph of text.split(BLANK_LINE)) {
     if ((paragraph.match(/!?\[|<|[*_]+|`+/g)?.length ?? 0) > MOST_OPENERS) return true;
   }
   // Lists that grow one level a line reach the depth by their indent.
@@ -71,10 +73,17 @@ function isTangled(text: string): boolean {
 
 function plainParagraphs(text: string): MarkdownNode {
   const children: MarkdownNode[] = [];
-  for (const match of text.matchAll(/\S[^]*?(?=\s*(?:\r\n|\r|\n)[ \t]*(?:\r\n|\r|\n)|\s*$(?![^]))/g)) {
-    const position = { start: { offset: match.index }, end: { offset: match.index + match[0].length } };
-    children.push({ type: 'paragraph', position, children: [{ type: 'text', value: match[0], position }] });
+  const add = (from: number, to: number): void => {
+    const position = { start: { offset: from }, end: { offset: to } };
+    children.push({ type: 'paragraph', position, children: [{ type: 'text', value: text.slice(from, to), position }] });
+  };
+  let from = 0;
+  for (const { 0: space, index } of text.matchAll(/\s+/g)) {
+    if (index + space.length < text.length && index > 0 && !BLANK_LINE.test(space)) continue;
+    if (index > from) add(from, index);
+    from = index + space.length;
   }
+  if (from < text.length) add(from, text.length);
   return { type: 'root', children, position: { start: { offset: 0 }, end: { offset: text.length } } };
 }
 

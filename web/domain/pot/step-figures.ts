@@ -46,7 +46,7 @@ const UNIT_MINUTES: Readonly<Record<string, number>> = { min: 1, minute: 1, hour
 const WORDS = Object.keys(WORD_NUMBERS)
   .sort((a, b) => b.length - a.length)
   .join('|');
-const FIGURE = String.raw`\d+(?:[.,]\d+)?(?:\s?[½¼¾])?|[½¼¾]|\b(?:${WORDS})\b`;
+const FIGURE = String.raw`(?<!\d)\d+(?:[.,]\d+)?(?:\s?[½¼¾])?|[½¼¾]|\b(?:${WORDS})\b`;
 const TIME = new RegExp(
   String.raw`(${FIGURE})(\s+and\s+a\s+half)?(?:\s*(?:–|—|-|to|or)\s*(${FIGURE})(\s+and\s+a\s+half)?)?\s*(?:full\s+)?\b(min|minute|hour|hr|h|day|week|month)s?\b`,
   'giu',
@@ -97,7 +97,7 @@ function numberOf(text: string): number {
   return part === undefined ? Number(text.replace(',', '.')) : Number(text.slice(0, -1).trim() || 0) + part;
 }
 
-const TEMPERATURE = /(\d+(?:[.,]\d+)?)(?:\s*(?:–|—|-|to)\s*(\d+(?:[.,]\d+)?))?\s*((?:°|º)\s?(?:C|F|Ré|R)\b)/giu;
+const TEMPERATURE = /(?<!\d)(\d+(?:[.,]\d+)?)(?:\s*(?:–|—|-|to)\s*(\d+(?:[.,]\d+)?))?\s*((?:°|º)\s?(?:C|F|Ré|R)\b)/giu;
 
 /** The temperatures a step states, in °C, in the order of the text. */
 export function temperaturesIn(step: string): readonly StatedTemperature[] {

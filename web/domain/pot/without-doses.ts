@@ -8,10 +8,10 @@ import { type Audience, isStaffOnly, neverDosed, refusalOf } from './never-dosed
 /** What stands where an amount is not shown. */
 export const NO_DOSE = '[amount not shown]';
 
-const NUMBER = String.raw`(?:\d+(?:[.,]\d+)?(?:\s*\d?\s*[½¼¾⅓⅔⅛]|\s+\d+/\d+|/\d+)?|[½¼¾⅓⅔⅛])`;
+const NUMBER = String.raw`(?:(?<!\d)\d+(?:[.,]\d+)?(?:\s*(?:\d\s*)?[½¼¾⅓⅔⅛]|\s+\d+/\d+|/\d+)?|[½¼¾⅓⅔⅛])`;
 const WORD =
   'half(?: an?| of an)?|quarter(?: of an?)?|an?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|fifteen|sixteen|twenty|thirty|forty|fifty|hundred';
-const UNIT = String.raw`%|‰|per ?cent\b|(?:milli|centi|kilo)?gram(?:me)?s?\b|m?g(?:rs?|m)?(?:\s*(?:/|per)\s*(?:l|litre|kg|g|lb)\b)?\b|kg\b|grains?\b|drach?ms?\b|drams?\b|scruples?\b|ounces?\b|oz\b|unze\w*|once\b|lot\b|loth\b|pounds?\b|lbs?\b|pfund\b|livres?\b|libbr[ae]\b|m?l\b|cl\b|dl\b|(?:milli|centi)?lit(?:re|er)s?\b|pints?\b|quarts?\b|gallons?\b|gills?\b|parts?\b|(?:tea|table)?\s*spoon(?:ful)?s?\b|drops?\b|pinch(?:es)?\b|handfuls?\b|cups?\b|mol\b`;
+const UNIT = String.raw`%|‰|per ?cent\b|(?:milli|centi|kilo)?gram(?:me)?s?\b|m?g(?:rs?|m)?(?:\s*(?:/|per)\s*(?:l|litre|kg|g|lb)\b)?\b|kg\b|grains?\b|drach?ms?\b|drams?\b|scruples?\b|ounces?\b|oz\b|unze\w*|once\b|lot\b|loth\b|pounds?\b|lbs?\b|pfund\b|livres?\b|libbr[ae]\b|m?l\b|cl\b|dl\b|(?:milli|centi)?lit(?:re|er)s?\b|pints?\b|quarts?\b|gallons?\b|gills?\b|parts?\b|(?:(?:tea|table)\s*)?spoon(?:ful)?s?\b|drops?\b|pinch(?:es)?\b|handfuls?\b|cups?\b|mol\b`;
 const DOSE = new RegExp(
   String.raw`(?:${NUMBER}|\b(?:${WORD})\b)(?:\s*(?:-|–|—|to|or|and)\s*(?:a\s+)?(?:${NUMBER}|\b(?:${WORD})\b))?\s*(?:${UNIT})(?:\s*(?:w\.?o\.?f\.?|of the (?:weight of )?fib(?:re|er)))?`,
   'giu',
@@ -21,7 +21,7 @@ const VESSELS =
   /\b(?:copper|tin|lead)(?:en|ed)?[ -](?:kettle|vat|pan|pot|cauldron|caldron|boiler|vessel|cistern|bottom|wire|lid|lined|bucket|basin|bowl|mug|jug)\w*/g;
 /** To lead skeins through a bath is no metal: a clause that begins with the word and says what is led, and where. */
 const LEADING =
-  /(?<=^\s*|[.;:,!?]\s*|\b(?:and|then|to|or)\s+)lead (?=(?:the |each |every |all |your )?(?:\w+ )?(?:skeins?|hanks?|yarns?|wool|cloths?|silk|linen|threads?|fleece|pieces?|goods|them|it) (?:\w+ )?(?:through|into|round|out of)\b)/g;
+  /(?<=^ {0,3}|[.;:,!?] {0,3}|\b(?:and|then|to|or) {1,3})lead (?=(?:the |each |every |all |your )?(?:\w+ )?(?:skeins?|hanks?|yarns?|wool|cloths?|silk|linen|threads?|fleece|pieces?|goods|them|it) (?:\w+ )?(?:through|into|round|out of)\b)/g;
 /** "In a tin", with nothing of a salt behind it, is a vessel; "the tin" may be either and counts as the metal. */
 const IN_A_TIN =
   /\b(?:in|into|from) an? (?:(?:old|small|large|clean|lidded|empty|flat|shallow) )*tin(?=\s*(?:[.,;:!?)]|$)|\s+(?:with a lid|overnight|on a shelf)\b)/g;

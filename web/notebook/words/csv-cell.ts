@@ -1,5 +1,5 @@
 /** What a spreadsheet would run as a formula: these signs, as wide as a CJK letter too, or a tab or line break, at the start; apostrophes before it count as none. */
-const RUNS = /^'*(?:[\t\r\n]|[\s']*[=+\-@＝＋－＠])/;
+const RUNS = /^(?:'*[\t\r\n]|[\s']*[=+\-@＝＋－＠])/;
 /** A negative number is no formula, and stays one. */
 const NUMBER = /^-?\d+(?:\.\d+)?$/;
 
