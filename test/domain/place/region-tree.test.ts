@@ -48,6 +48,39 @@ describe('regionTree relation', () => {
   });
 });
 
+test('a region may stand in the world and in another; the world stands in none', () => {
+  const both = regionTree([
+    { id: 'europe', parents: [], near: [] },
+    { id: 'norse', parents: [WORLD, 'europe'], near: [] },
+  ]);
+  expect(both.parentsOf('norse')).toEqual([WORLD, 'europe']);
+  expect([both.parentsOf(WORLD), [...both.ancestorsOf(WORLD)]]).toEqual([[], []]);
+});
+
+test('a region that no note names has no place: it lies in nothing, and elsewhere', () => {
+  expect([tree.parentsOf('nowhere'), [...tree.ancestorsOf('nowhere')]]).toEqual([[], []]);
+  expect(tree.relation('nowhere', 'york')).toBe('elsewhere');
+});
+
+test('a region near itself, or near the world, borders nobody by that', () => {
+  const odd = regionTree([
+    { id: 'england', parents: [], near: ['england', WORLD] },
+    { id: 'york', parents: ['england'], near: [] },
+    { id: 'kent', parents: ['england'], near: [] },
+    { id: 'ireland', parents: [], near: [] },
+  ]);
+  expect(odd.relation('kent', 'york')).toBe('elsewhere');
+  expect([odd.relation('ireland', 'england'), odd.relation('england', 'ireland')]).toEqual(['elsewhere', 'elsewhere']);
+});
+
+test('what holds a region in very many ways is told once, and told at all', () => {
+  const levels = Array.from({ length: 40 }, (_, level) => [`left-${level}`, `right-${level}`]);
+  const lattice = regionTree(
+    levels.flatMap((pair, level) => pair.map((id) => ({ id, parents: level === 0 ? [] : (levels[level - 1] ?? []), near: [] }))),
+  );
+  expect([...lattice.ancestorsOf('left-39')].toSorted()).toEqual([...levels.slice(0, 39).flat(), WORLD].toSorted());
+});
+
 describe('regionTree, its regions', () => {
   test('are the given ones and the world, and no others', () => {
     expect(tree.ids).toEqual(expect.arrayContaining([WORLD, 'york', 'lost']));

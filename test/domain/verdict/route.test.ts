@@ -28,6 +28,25 @@ describe('a route: every material of a recipe and of those it follows, each once
     expect(route.fibre).toBe('wool');
     expect(route.materials.at(-1)).toEqual({ id: 'wool', role: 'fibre' });
   });
+  test('asked again, it is the route of the fibre asked for, or of none', () => {
+    const base = notebook({ 'recipes/a.md': recipe('{what: weld, role: dye}') });
+    const fibres = [undefined, 'wool', 'silk', undefined, 'wool'];
+    expect(fibres.map((fibre) => routeOf(base, noteId('a'), fibre).fibre)).toEqual(fibres);
+    expect(routeOf(base, noteId('a'), undefined)).not.toHaveProperty('fibre');
+  });
+  test('a recipe that was edited has the route of what it says now', () => {
+    const notes = aNotebook({ ...aWorld, ...MATERIALS, 'recipes/a.md': recipe('{what: weld, role: dye}') });
+    expect(routeOf(notes.base, noteId('a'), undefined).dyes).toEqual(['weld']);
+    notes.put({ path: 'recipes/a.md', bytes: new TextEncoder().encode(recipe('{what: walnut, role: dye}')) });
+    expect(routeOf(notes.base, noteId('a'), undefined).dyes).toEqual(['walnut']);
+  });
+  test('of a dye asked for twice the first recipe is told, and what was used instead there', () => {
+    const base = notebook({
+      'recipes/first.md': recipe('{what: weld, role: dye}'),
+      'recipes/then.md': recipe('{what: unheard-of, role: dye, stands-for: weld}', 'follows: first\n'),
+    });
+    expect(routeOf(base, noteId('then'), undefined).materials).toEqual([{ id: 'weld', role: 'dye', recipe: 'first' }]);
+  });
   test('an ingredient without a role does what its note is', () => {
     const what = ['weld', 'alum', 'bran', 'scouring', 'unheard-of'].map((id) => `{what: ${id}}`).join(', ');
     const route = routeOf(notebook({ 'recipes/a.md': recipe(what) }), noteId('a'), undefined);

@@ -36,7 +36,7 @@ export function regionTree(entries: readonly RegionEntry[]): RegionTree {
   const byId = new Map(entries.map((entry) => [entry.id, entry]));
   const known = (ids: readonly RegionId[]) => ids.filter((id) => id === WORLD || byId.has(id));
 
-  const stated = new Map(entries.map((entry) => [entry.id, known(entry.parents).filter((id) => id !== WORLD)]));
+  const stated = new Map(entries.map((entry) => [entry.id, known(entry.parents)]));
   const inCircle = new Set(entries.map(({ id }) => id).filter((id) => reaches(id, id, stated)));
   const parents = new Map<RegionId, readonly RegionId[]>([[WORLD, []]]);
   for (const { id, parents: written } of entries) {
@@ -68,7 +68,7 @@ export function regionTree(entries: readonly RegionEntry[]): RegionTree {
       link(other, id);
     }
   }
-  const withParents = (id: RegionId) => [id, ...(parents.get(id) ?? []).filter((parent) => parent !== WORLD)];
+  const withParents = (id: RegionId) => [id, ...(parents.get(id) ?? [])];
 
   const relations = new Map<RegionId, Map<RegionId, PlaceRelation>>();
   const relate = (claim: RegionId, asked: RegionId): PlaceRelation => {

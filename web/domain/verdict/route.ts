@@ -41,7 +41,7 @@ const routes = perVersion(() => new Map<string, Route>(), { notes: ['recipe'], n
  */
 export function routeOf(base: EvidenceBase, recipe: NoteId, fibre: string | undefined): Route {
   const known = routes(base);
-  const key = fibre === undefined ? recipe : `${recipe}\n${fibre}`;
+  const key = `${recipe}\n${fibre ?? ''}`;
   const route = known.get(key) ?? findRoute(base, recipe, fibre);
   known.set(key, route);
   return route;
