@@ -1,5 +1,5 @@
 import { WEIGHTS } from '../search-options.ts';
-import { endLength, type EndsTable, isNear, SHORTEST_NEAR, termsEndingLike } from './near-terms.ts';
+import { endLength, type EndsTable, isNear, mayBeginNear, SHORTEST_NEAR, termsEndingLike } from './near-terms.ts';
 import type { TermDictionary } from './term-dictionary.ts';
 
 /** One word of a query. */
@@ -62,6 +62,8 @@ function nearTerms(dictionary: TermDictionary, ends: EndsTable, term: string): R
   dictionary.eachBeginningWith(term.slice(0, kept), take);
   for (let length = Math.max(SHORTEST_NEAR, term.length - 1); length <= term.length + 1; length += 1) {
     for (const nth of termsEndingLike(ends, term.slice(-endLength(length)), length)) {
+      // The way to a term leads past those before it in its block; most need not be gone to at all.
+      if (!mayBeginNear(term, dictionary.beginningOf(nth))) continue;
       dictionary.goTo(nth);
       take();
     }

@@ -27,6 +27,17 @@ export function isNear(a: string, b: string): boolean {
   return longer.slice(at + 1) === shorter.slice(longer.length === shorter.length ? at + 1 : at);
 }
 
+/** False only where no term that begins so is one letter off. */
+export function mayBeginNear(word: string, beginning: string): boolean {
+  let at = 0;
+  while (at < beginning.length && beginning[at] === word[at]) at += 1;
+  const rest = beginning.slice(at + 1);
+  // Up to the first letter that differs both are one; from there on it is another letter, one more, or one less.
+  return (
+    at === beginning.length || word.startsWith(rest, at + 1) || word.startsWith(rest, at) || word.startsWith(beginning.slice(at), at + 1)
+  );
+}
+
 /** Terms by their ends: where the terms of a place begin in `gaps`, and for each the steps from the term before it there. */
 export interface EndsTable {
   readonly starts: Uint32Array;

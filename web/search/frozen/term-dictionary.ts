@@ -117,6 +117,20 @@ export class TermDictionary {
     while (this.#nth < nth) this.#next();
   }
 
+  /** What the nth term begins with for certain: what the heads of its block and of the next one share, since all between share it. */
+  beginningOf(nth: number): string {
+    const block = Math.floor(nth / IN_BLOCK);
+    if (block + 1 >= this.#blockBytes.length) return '';
+    this.#goToBlock(block + 1);
+    const next = this.#term.slice(0, this.#length);
+    this.#goToBlock(block);
+    let shared = 0;
+    while (shared < this.#length && this.#term[shared] === next[shared]) shared += 1;
+    // Not within a letter of several bytes.
+    while (shared > 0 && ((next[shared] ?? 0) & 0xc0) === 0x80) shared -= 1;
+    return termOfBytes(this.#term, shared);
+  }
+
   /** Goes to the first term that is not before the wanted one; false where all are. */
   #seek(wanted: Uint8Array): boolean {
     if (this.#termCount === 0) return false;
