@@ -18,10 +18,10 @@ export function termBytes(term: string): Uint8Array {
   return bytes.subarray(0, length);
 }
 
-/** The term of some bytes. */
-export function termOfBytes(bytes: Uint8Array, length: number): string {
+/** The term of some bytes, up to an end and from a start. */
+export function termOfBytes(bytes: Uint8Array, end: number, start = 0): string {
   let term = '';
-  for (let at = 0; at < length;) {
+  for (let at = start; at < end;) {
     const lead = bytes[at] ?? 0;
     const next = (bytes[at + 1] ?? 0) & 0x3f;
     if (lead < 0x80) {

@@ -121,14 +121,21 @@ export class TermDictionary {
   beginningOf(nth: number): string {
     const block = Math.floor(nth / IN_BLOCK);
     if (block + 1 >= this.#blockBytes.length) return '';
-    this.#goToBlock(block + 1);
-    const next = this.#term.slice(0, this.#length);
-    this.#goToBlock(block);
+    const bytes = this.#bytes;
+    const [head, length] = this.#headOf(block);
+    const [next, nextLength] = this.#headOf(block + 1);
     let shared = 0;
-    while (shared < this.#length && this.#term[shared] === next[shared]) shared += 1;
+    while (shared < length && shared < nextLength && bytes[head + shared] === bytes[next + shared]) shared += 1;
     // Not within a letter of several bytes.
-    while (shared > 0 && ((next[shared] ?? 0) & 0xc0) === 0x80) shared -= 1;
-    return termOfBytes(this.#term, shared);
+    while (shared > 0 && shared < nextLength && ((bytes[next + shared] ?? 0) & 0xc0) === 0x80) shared -= 1;
+    return termOfBytes(bytes, head + shared, head);
+  }
+
+  /** Where the first term of a block lies, and how many bytes it has: it shares none with a term before it. */
+  #headOf(block: number): readonly [place: number, length: number] {
+    this.#place = (this.#blockBytes[block] ?? 0) + 1;
+    const length = this.#rest((this.#bytes[this.#place - 1] ?? 0) & HALF_BYTE);
+    return [this.#place, length];
   }
 
   /** Goes to the first term that is not before the wanted one; false where all are. */
