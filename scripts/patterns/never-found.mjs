@@ -1,4 +1,4 @@
-import { RegExpParser } from '@eslint-community/regexpp';
+import { parsed } from './parsed.mjs';
 import { rejoined } from './rejoined.mjs';
 
 /** @typedef {import('@eslint-community/regexpp').AST.Node} Node */
@@ -16,7 +16,7 @@ const NOWHERE = String.raw`\uFFFF`;
  * @returns {string}
  */
 export function neverFound(source, flags) {
-  const pattern = new RegExpParser().parsePattern(source, undefined, undefined, { unicode: flags.includes('u') });
+  const pattern = parsed(source, flags);
   return `(?:${withoutEnds(pattern, { atStart: true, atEnd: true, mayEnd: true })})${NOWHERE}`;
 }
 

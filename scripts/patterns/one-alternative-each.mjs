@@ -1,4 +1,4 @@
-import { RegExpParser } from '@eslint-community/regexpp';
+import { parsed } from './parsed.mjs';
 
 /** @typedef {import('@eslint-community/regexpp').AST.Node} Node */
 
@@ -11,7 +11,7 @@ import { RegExpParser } from '@eslint-community/regexpp';
  * @returns {string[]} the pattern itself where it offers no choice outside a repetition
  */
 export function oneAlternativeEach(source, flags) {
-  const pattern = new RegExpParser().parsePattern(source, undefined, undefined, { unicode: flags.includes('u') });
+  const pattern = parsed(source, flags);
   const choices = pattern.alternatives.length > 1 ? [pattern.alternatives] : choicesOf(pattern);
   const longest = choices.reduce((most, choice) => (choice.length > most.length ? choice : most));
   const [first, last] = [longest.at(0), longest.at(-1)];

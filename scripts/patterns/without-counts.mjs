@@ -1,6 +1,6 @@
-import { RegExpParser } from '@eslint-community/regexpp';
 import { canBeEmpty } from './can-be-empty.mjs';
 import { neverFound } from './never-found.mjs';
+import { parsed } from './parsed.mjs';
 import { rejoined } from './rejoined.mjs';
 
 /** @typedef {import('@eslint-community/regexpp').AST.Node} Node */
@@ -17,7 +17,7 @@ const MOST_COUNTED = 9;
  *   empty: that is empty in many ways, and once it is repeated without end in one.
  */
 export function withoutCounts(source, flags) {
-  const pattern = new RegExpParser().parsePattern(source, undefined, undefined, { unicode: flags.includes('u') });
+  const pattern = parsed(source, flags);
   const endless = uncounted(pattern);
   return endless === source || endless === undefined ? endless : neverFound(endless, flags);
 }

@@ -1,5 +1,6 @@
-import { RegExpParser, visitRegExpAST } from '@eslint-community/regexpp';
+import { visitRegExpAST } from '@eslint-community/regexpp';
 import { neverFound } from './never-found.mjs';
+import { parsed } from './parsed.mjs';
 import { rejoined } from './rejoined.mjs';
 
 /** @typedef {import('@eslint-community/regexpp').AST.Node} Node */
@@ -23,7 +24,7 @@ const MOST_WAYS = 1000;
  * @returns {{ asLong?: string | undefined, same?: string | undefined }} both are the pattern itself where it looks nowhere
  */
 export function withoutLookArounds(source, flags) {
-  const pattern = new RegExpParser().parsePattern(source, undefined, undefined, { unicode: flags.includes('u') });
+  const pattern = parsed(source, flags);
   const asLong = rewrite(pattern, (look, place) => leftOut(look, place, flags));
   if (asLong === source) return { asLong, same: source };
   if (readsAgain(pattern)) return {};

@@ -12,14 +12,16 @@ import type { NoteGoneEvent, NoteKeptEvent } from '../write/note-gone-event.ts';
 import { NoteSaveRequestEvent } from '../write/write-events.ts';
 import { type NotebookPlace, notebookPlace, readingPlace } from './notebook-place.ts';
 
+const noteWrite = () => import('../write/tg-note-write.ts');
+
 /** What each place is drawn with, fetched when somebody goes there. */
 const PARTS: Readonly<Record<NotebookPlace['is'], () => Promise<unknown>>> = {
   drawer: () => import('../finding/tg-drawer.ts'),
   find: () => import('../finding/tg-find.ts'),
   read: () => Promise.all([import('../note/tg-note.ts'), import('../remarks/tg-remarks.ts')]),
-  write: () => import('../write/tg-note-write.ts'),
-  new: () => import('../write/tg-note-write.ts'),
-  copy: () => import('../write/tg-note-write.ts'),
+  write: noteWrite,
+  new: noteWrite,
+  copy: noteWrite,
   choose: () => import('./tg-new-note.ts'),
   versions: () => import('../write/tg-note-versions.ts'),
   capture: () => import('../write/tg-capture.ts'),

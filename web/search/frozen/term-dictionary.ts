@@ -131,11 +131,14 @@ export class TermDictionary {
     return termOfBytes(bytes, head + shared, head);
   }
 
-  /** Where the first term of a block lies, and how many bytes it has: it shares none with a term before it. */
+  /** Where the first term of a block lies, and how many bytes it has: it shares none with a term before it. It stays where it stands. */
   #headOf(block: number): readonly [place: number, length: number] {
+    const stands = this.#place;
     this.#place = (this.#blockBytes[block] ?? 0) + 1;
     const length = this.#rest((this.#bytes[this.#place - 1] ?? 0) & HALF_BYTE);
-    return [this.#place, length];
+    const head = this.#place;
+    this.#place = stands;
+    return [head, length];
   }
 
   /** Goes to the first term that is not before the wanted one; false where all are. */
