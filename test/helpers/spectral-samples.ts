@@ -14,3 +14,10 @@ export function inventedSample(short: string): Spectrum {
 
 /** A spectrum of 36 values on 380–730 nm. */
 export const bands = (text: string): Spectrum => ({ startNm: 380, stepNm: 10, values: text.trim().split(/\s+/).map(Number) });
+
+/** The same reflectance, 0–1, on 380–730 nm. */
+export const flatSpectrum = (reflectance: number): Spectrum => ({
+  startNm: 380,
+  stepNm: 10,
+  values: Array.from({ length: 36 }, () => reflectance),
+});

@@ -5,20 +5,18 @@ import { deltaE00 } from '../../../web/domain/colour/delta-e.ts';
 import { atDepth, fromKs, onGround, overDye, toKs } from '../../../web/domain/colour/kubelka-munk.ts';
 import { reconstructFromLab } from '../../../web/domain/colour/reconstruct.ts';
 import { cssToLab2 } from '../../../web/domain/colour/screen.ts';
-import { flatSpectrum } from '../../../web/domain/colour/spectrum.ts';
 import type { Spectrum } from '../../../web/domain/colour/spectrum.ts';
 import { asLab2 } from '../../../web/domain/colour/lab.ts';
 import { spectrumToLab, spectrumToLab10, spectrumToLab2 } from '../../../web/domain/colour/xyz-lab.ts';
 import { referenceTable } from '../../helpers/reference-table.ts';
 import type { ReferenceRow } from '../../helpers/reference-table.ts';
-import { inventedSample } from '../../helpers/spectral-samples.ts';
+import { flatSpectrum, inventedSample } from '../../helpers/spectral-samples.ts';
 
 const rows = referenceTable('km-worked-examples.csv');
 const ofKind = (kind: string): (readonly [string, ReferenceRow])[] =>
   rows.filter((row) => row['kind'] === kind).map((row) => [`${row['id']} ${row['input']}`, row] as const);
 const given = (row: ReferenceRow, name: string): number => Number(new RegExp(`${name}=(\\S+)`).exec(row['input'] ?? '')?.[1]);
 const wanted = (row: ReferenceRow, name: string): number => Number(new RegExp(`\\b${name}=([\\d.e+-]+)`).exec(row['expected'] ?? '')?.[1]);
-const flat = (r: number): Spectrum => flatSpectrum(r);
 const first = (spectrum: Spectrum): number => spectrum.values[0] ?? NaN;
 
 function expectPredicted(row: ReferenceRow, predicted: Spectrum): void {
@@ -62,20 +60,28 @@ describe('toKs and fromKs', () => {
 describe('one band', () => {
   const layers = (row: ReferenceRow): Spectrum =>
     overDye(
-      flat(given(row, 'Rground')),
-      [1, 2].map((n) => ({ dyed: flat(given(row, `Rdye${n}_on_ground`)), ground: flat(given(row, 'Rground')) })),
+      flatSpectrum(given(row, 'Rground')),
+      [1, 2].map((n) => ({ dyed: flatSpectrum(given(row, `Rdye${n}_on_ground`)), ground: flatSpectrum(given(row, 'Rground')) })),
     );
   test.each(ofKind('two_dyes_one_band'))('%s', (_, row) => expect(Math.abs(first(layers(row)) - wanted(row, 'R'))).toBeLessThan(1e-5));
   test.each(ofKind('depth_one_band'))('%s', (_, row) =>
     expect(
-      Math.abs(first(atDepth(flat(given(row, 'Rdyed_at_depth_1')), flat(given(row, 'Rground')), given(row, 'depth'))) - wanted(row, 'R')),
+      Math.abs(
+        first(atDepth(flatSpectrum(given(row, 'Rdyed_at_depth_1')), flatSpectrum(given(row, 'Rground')), given(row, 'depth'))) -
+          wanted(row, 'R'),
+      ),
     ).toBeLessThan(1e-5),
   );
   test.each(ofKind('other_ground_one_band'))('%s', (_, row) =>
     expect(
       Math.abs(
-        first(onGround(flat(given(row, 'Rdyed_on_old')), flat(given(row, 'Rold_ground')), flat(given(row, 'Rnew_ground')))) -
-          wanted(row, 'R'),
+        first(
+          onGround(
+            flatSpectrum(given(row, 'Rdyed_on_old')),
+            flatSpectrum(given(row, 'Rold_ground')),
+            flatSpectrum(given(row, 'Rnew_ground')),
+          ),
+        ) - wanted(row, 'R'),
       ),
     ).toBeLessThan(1e-5),
   );
@@ -97,7 +103,7 @@ describe('whole spectra', () => {
   test.each(ofKind('depth_spectrum'))('%s', (_, row) => expectPredicted(row, atDepth(inventedSample('B2'), ground, given(row, 'depth'))));
   test.each(ofKind('other_ground_spectrum'))('%s', (input, row) => {
     const other = /R=(0\.\d+)/.exec(input)?.[1];
-    expectPredicted(row, onGround(inventedSample('R1'), ground, other ? flat(Number(other)) : inventedSample('Y1')));
+    expectPredicted(row, onGround(inventedSample('R1'), ground, other ? flatSpectrum(Number(other)) : inventedSample('Y1')));
   });
   test('the listed mistakes are not ours', () => {
     const right = spectrumToLab10(

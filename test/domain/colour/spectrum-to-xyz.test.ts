@@ -2,10 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { ciede2000 } from '../../../web/domain/colour/ciede2000.ts';
 import type { Illuminant } from '../../../web/domain/colour/conditions.ts';
 import { ILLUMINANTS } from '../../../web/domain/colour/conditions.ts';
-import { flatSpectrum } from '../../../web/domain/colour/spectrum.ts';
 import { spectrumToXyz, whitePoint } from '../../../web/domain/colour/spectrum-to-xyz.ts';
 import { spectrumToLab } from '../../../web/domain/colour/xyz-lab.ts';
 import { numbers, referenceTable } from '../../helpers/reference-table.ts';
+import { flatSpectrum } from '../../helpers/spectral-samples.ts';
 
 const textiles = referenceTable('spectra/usgs-splib07-textiles.csv');
 const labs = referenceTable('spectra/expected-lab.csv');

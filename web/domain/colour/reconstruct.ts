@@ -2,7 +2,7 @@ import type { Conditions } from './conditions.ts';
 import type { Lab, Xyz } from './lab.ts';
 import { solveLinear } from './solve-linear.ts';
 import type { Spectrum } from './spectrum.ts';
-import { flatSpectrum, WORKING_BANDS } from './spectrum.ts';
+import { WORKING_BANDS } from './spectrum.ts';
 import type { BandWeights } from './spectrum-to-xyz.ts';
 import { bandWeights } from './spectrum-to-xyz.ts';
 import { labToXyz, xyzToLab } from './xyz-lab.ts';
@@ -24,7 +24,8 @@ const LONGEST_STEP = 2;
 /** Luminance 0–1 that a curve strictly inside 0–1 can have. */
 const DARKEST = 1e-5;
 const LIGHTEST = 1 - 1e-5;
-const HALVINGS = 14;
+/** Newton's method can miss a dark, deep colour from afar: then it walks there from grey, in steps of at least this share of the chroma. */
+const SHORTEST_WALK = 2 ** -14;
 
 /**
  * The smoothest reflectance curve (36 bands, 380–730 nm) that gives a colour: the least squared slope of
@@ -37,22 +38,25 @@ const HALVINGS = 14;
  */
 export function reconstructFromXyz(xyz: Xyz, conditions: Conditions): Reconstruction {
   const weights = bandWeights(WORKING_BANDS.startNm, WORKING_BANDS.stepNm, N, conditions);
-  const wanted = xyzToLab(xyz, weights.white);
-  const first = smoothest(xyz, weights);
-  if (first) return { spectrum: first, exact: true };
   const y = Math.min(LIGHTEST, Math.max(DARKEST, xyz[1] / 100));
-  const lightness = xyzToLab([0, y * 100, 0], weights.white)[0];
-  let best = flatSpectrum(y);
-  let [inside, outside] = [0, 1];
-  for (let i = 0; i < HALVINGS; i++) {
-    const share = (inside + outside) / 2;
-    const duller = smoothest(labToXyz([lightness, wanted[1] * share, wanted[2] * share], weights.white), weights);
-    if (duller) {
-      best = duller;
-      inside = share;
-    } else outside = share;
+  const grey: Curve = { z: new Float64Array(N).fill(Math.atanh(2 * y - 1)), multipliers: new Float64Array(3) };
+  const straight = smoothest(xyz, weights, grey);
+  if (straight) return { spectrum: spectrumOf(straight), exact: true };
+  const [lightness] = xyzToLab([0, y * 100, 0], weights.white);
+  const [, a, b] = xyzToLab(xyz, weights.white);
+  let nearest = grey;
+  let reached = 0;
+  for (let step = 0.5; step >= SHORTEST_WALK && reached < 1;) {
+    const share = Math.min(1, reached + step);
+    const aim = share === 1 ? xyz : labToXyz([lightness, a * share, b * share], weights.white);
+    const found = smoothest(aim, weights, nearest);
+    if (found) {
+      nearest = found;
+      reached = share;
+      step *= 2;
+    } else step /= 2;
   }
-  return { spectrum: best, exact: false };
+  return { spectrum: spectrumOf(nearest), exact: reached === 1 };
 }
 
 /** The same from Lab; L* 0–100. */
@@ -61,12 +65,18 @@ export function reconstructFromLab(lab: Lab, conditions: Conditions): Reconstruc
   return reconstructFromXyz(labToXyz(lab, white), conditions);
 }
 
-function smoothest(xyz: Xyz, weights: BandWeights): Spectrum | undefined {
+/** Where the method stands: z by band, and the weights it gives X, Y and Z. */
+interface Curve {
+  readonly z: Float64Array;
+  readonly multipliers: Float64Array;
+}
+
+function smoothest(xyz: Xyz, weights: BandWeights, from: Curve): Curve | undefined {
   const luminance = xyz[1] / 100;
   if (!(luminance >= DARKEST && luminance <= LIGHTEST && xyz[0] > 0 && xyz[2] > 0)) return undefined;
   const t = [weights.x, weights.y, weights.z];
-  const z = new Float64Array(N).fill(Math.atanh(2 * luminance - 1));
-  const multipliers = new Float64Array(3);
+  const z = from.z.slice();
+  const multipliers = from.multipliers.slice();
   const matrix = new Float64Array(SIZE * SIZE);
   const right = new Float64Array(SIZE);
   for (let step = 0; step < MAX_STEPS; step++) {
@@ -94,7 +104,7 @@ function smoothest(xyz: Xyz, weights: BandWeights): Spectrum | undefined {
       matrix[i * SIZE + i] = (i > 0 ? 1 : 0) + (i < N - 1 ? 1 : 0) - 2 * th * slope * pull;
     }
     for (let k = 0; k < 3; k++) miss = Math.max(miss, Math.abs(right[N + k] as number));
-    if (miss < TOLERANCE) return { startNm: WORKING_BANDS.startNm, stepNm: WORKING_BANDS.stepNm, values: Array.from(z, toReflectance) };
+    if (miss < TOLERANCE) return { z, multipliers };
     if (!solveLinear(matrix, right)) return undefined;
     let longest = 0;
     for (let i = 0; i < N; i++) longest = Math.max(longest, Math.abs(right[i] as number));
@@ -104,6 +114,10 @@ function smoothest(xyz: Xyz, weights: BandWeights): Spectrum | undefined {
     for (let k = 0; k < 3; k++) multipliers[k] = (multipliers[k] as number) + damping * (right[N + k] as number);
   }
   return undefined;
+}
+
+function spectrumOf({ z }: Curve): Spectrum {
+  return { startNm: WORKING_BANDS.startNm, stepNm: WORKING_BANDS.stepNm, values: Array.from(z, toReflectance) };
 }
 
 /** (1 + tanh z) / 2 without losing the small end to rounding. */

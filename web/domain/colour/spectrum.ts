@@ -14,10 +14,3 @@ export const endNm = (spectrum: Spectrum): number => spectrum.startNm + spectrum
 /** True when two spectra stand on the same wavelengths, so that their values may be combined band by band. */
 export const sameBands = (a: Spectrum, b: Spectrum): boolean =>
   a.startNm === b.startNm && a.stepNm === b.stepNm && a.values.length === b.values.length;
-
-/** A flat spectrum on the working bands; `reflectance` 0–1. */
-export const flatSpectrum = (reflectance: number): Spectrum => ({
-  startNm: WORKING_BANDS.startNm,
-  stepNm: WORKING_BANDS.stepNm,
-  values: Array.from({ length: WORKING_BANDS.count }, () => reflectance),
-});
