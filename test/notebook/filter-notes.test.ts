@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { filterNotes, type SearchFilter } from '../../web/notebook/filter-notes.ts';
+import { noteFilter, type SearchFilter } from '../../web/notebook/filter-notes.ts';
 import { aDyestuff, aNote, aNotebook, aWorld } from '../helpers/a-notebook.ts';
 
 const { base } = aNotebook({
@@ -15,12 +15,13 @@ const { base } = aNotebook({
   'reading/page.md': aNote('kind: plain\ntitle: Page\ntags: [england]'),
 });
 const ids = (filter: SearchFilter) =>
-  filterNotes(base, [...base.notes()], filter)
+  [...base.notes()]
+    .filter(noteFilter(base, filter))
     .filter(({ file }) => !(file in aWorld))
     .map(({ id }) => String(id))
     .sort();
 
-describe('filterNotes', () => {
+describe('noteFilter', () => {
   test('by kind', () => {
     expect(ids({ kinds: ['text', 'trial'] })).toEqual(['old', 't1', 'york-act']);
   });

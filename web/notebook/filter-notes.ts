@@ -1,7 +1,6 @@
 import { type EvidenceBase, MATERIAL_KINDS } from '../domain/claim/evidence-base.ts';
-import { isPositive } from '../domain/claim/claim.ts';
+import { claimsAt, TO_HAND } from '../domain/claim/claims-at.ts';
 import type { YearSpan } from '../domain/date/date-span.ts';
-import { timeRelation } from '../domain/date/time-relation.ts';
 import { noteTimePlace } from '../domain/naming/note-time-place.ts';
 import type { Ingredient, Note, NoteId, NoteKind, Ref } from '../domain/note/note.ts';
 import type { RegionId } from '../domain/place/region-tree.ts';
@@ -26,32 +25,34 @@ export interface SearchFilter {
   readonly standing?: { readonly any: readonly Standing[]; readonly region: RegionId; readonly span: YearSpan };
 }
 
-/** The notes a filter leaves, in the order they came. */
-export const filterNotes = (base: EvidenceBase, notes: readonly Note[], filter: SearchFilter): readonly Note[] =>
-  notes.filter((note) => passesFilter(base, note, filter));
-
-/** Whether a note holds every part of a filter; what a note does not say it does not hold. */
-export function passesFilter(base: EvidenceBase, note: Note, filter: SearchFilter): boolean {
+/**
+ * Tells of a note whether it holds every part of a filter; what a note does not say it does not hold. For the notebook as it
+ * stands: after a change another is asked for.
+ */
+export function noteFilter(base: EvidenceBase, filter: SearchFilter): (note: Note) => boolean {
   const { kinds, region, span, fibre, mordant, standing } = filter;
-  if (kinds && !kinds.includes(note.record.kind)) return false;
-  if ((region !== undefined || span) && !isOfTimePlace(base, note, region, span)) return false;
-  if (fibre !== undefined && !fibresOf(base, note).some((one) => base.fibreLine(one).includes(fibre))) return false;
-  if (mordant !== undefined && note.id !== mordant && !usesMordant(base, note, mordant)) return false;
-  if (!standing) return true;
-  const stands = standingOfNote(base, note, standing);
-  return stands !== undefined && standing.any.includes(stands);
+  const isOfTimePlace = region === undefined && !span ? undefined : ofTimePlace(base, region, span);
+  return (note) => {
+    if (kinds && !kinds.includes(note.record.kind)) return false;
+    if (isOfTimePlace && !isOfTimePlace(note)) return false;
+    if (fibre !== undefined && !fibresOf(base, note).some((one) => base.fibreLine(one).includes(fibre))) return false;
+    if (mordant !== undefined && note.id !== mordant && !usesMordant(base, note, mordant)) return false;
+    if (!standing) return true;
+    const stands = standingOfNote(base, note, standing);
+    return stands !== undefined && standing.any.includes(stands);
+  };
 }
 
 /** A material speaks of every place and date at which it is claimed to have been to hand; other notes of their own. */
-function isOfTimePlace(base: EvidenceBase, note: Note, region: RegionId | undefined, span: YearSpan | undefined): boolean {
+function ofTimePlace(base: EvidenceBase, region: RegionId | undefined, span: YearSpan | undefined): (note: Note) => boolean {
+  const claims = claimsAt(base, { ...(region !== undefined && { region }), ...(span && { span }), statuses: TO_HAND });
+  const materials = new Set(claims.map(({ material }) => material));
   const within = (one: RegionId) => region === undefined || ['here', 'within'].includes(base.regions.relation(one, region));
-  if (MATERIAL_KINDS.includes(note.record.kind)) {
-    return base
-      .claimsOf(note.id)
-      .some((one) => isPositive(one.claim) && within(one.region) && (!span || timeRelation(one.span, span).gapYears === 0));
-  }
-  const { regions, spans } = noteTimePlace(base, note);
-  return (region === undefined || regions.some(within)) && (!span || spans.some((one) => meets(one, span)));
+  return (note) => {
+    if (MATERIAL_KINDS.includes(note.record.kind)) return materials.has(note.id);
+    const { regions, spans } = noteTimePlace(base, note);
+    return (region === undefined || regions.some(within)) && (!span || spans.some((one) => meets(one, span)));
+  };
 }
 
 const meets = (a: YearSpan, b: YearSpan): boolean =>

@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { claimKey } from '../../../web/domain/claim/claim.ts';
+import { claimsAt } from '../../../web/domain/claim/claims-at.ts';
 import { EvidenceBase, MATERIAL_KINDS } from '../../../web/domain/claim/evidence-base.ts';
 import { NOTE_KINDS, type Note, noteId, type NoteKind } from '../../../web/domain/note/note.ts';
 import { parseNote } from '../../../web/domain/note/parse-note.ts';
@@ -76,6 +78,13 @@ function answersOf(base: EvidenceBase) {
     held: ids.map((id) => base.note(id)?.file),
     claimsIn: FILES.map((file) => base.claimsIn(file)),
     claims: ids.map((id) => base.claimsOf(id)),
+    claimsAt: base.regions.ids.flatMap((region) =>
+      [undefined, { from: 1240, to: 1260 }].map((span) =>
+        claimsAt(base, { region, ...(span && { span }) })
+          .map(({ claim }) => claimKey(claim))
+          .sort(),
+      ),
+    ),
     regions: base.regions.ids.map((id) => [
       id,
       base.regions.parentsOf(id),

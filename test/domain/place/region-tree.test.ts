@@ -58,7 +58,7 @@ test('a region may stand in the world and in another; the world stands in none',
 });
 
 test('a region that no note names has no place: it lies in nothing, and elsewhere', () => {
-  expect([tree.parentsOf('nowhere'), [...tree.ancestorsOf('nowhere')]]).toEqual([[], []]);
+  expect([tree.parentsOf('nowhere'), [...tree.ancestorsOf('nowhere')], tree.within('nowhere')]).toEqual([[], [], ['nowhere']]);
   expect(tree.relation('nowhere', 'york')).toBe('elsewhere');
 });
 
@@ -78,10 +78,19 @@ test('what holds a region in very many ways is told once, and told at all', () =
   const lattice = regionTree(
     levels.flatMap((pair, level) => pair.map((id) => ({ id, parents: level === 0 ? [] : (levels[level - 1] ?? []), near: [] }))),
   );
+  expect(lattice.within('right-37').toSorted()).toEqual(['left-38', 'left-39', 'right-37', 'right-38', 'right-39']);
   expect([...lattice.ancestorsOf('left-39')].toSorted()).toEqual([...levels.slice(0, 39).flat(), WORLD].toSorted());
 });
 
 describe('regionTree, its regions', () => {
+  test('hold themselves and whatever lies within them, as relation has it', () => {
+    for (const id of tree.ids) {
+      const held = tree.ids.filter((one) => ['here', 'within'].includes(tree.relation(one, id)));
+      expect(tree.within(id).toSorted(), id).toEqual(held.toSorted());
+    }
+    expect(tree.within('england').toSorted()).toEqual(['danelaw', 'england', 'york']);
+  });
+
   test('are the given ones and the world, and no others', () => {
     expect(tree.ids).toEqual(expect.arrayContaining([WORLD, 'york', 'lost']));
     expect([WORLD, 'york', 'nowhere'].map((id) => tree.has(id))).toEqual([true, true, false]);

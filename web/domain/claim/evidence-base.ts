@@ -6,7 +6,7 @@ import { ChangeLog } from './change-log.ts';
 import { type Claim, type PlacedClaim } from './claim.ts';
 import { deriveClaims } from './derive-claims.ts';
 import { type Found, nameKeys, NameIndex, namesOf } from './name-index.ts';
-import { perNote } from './per-note.ts';
+import { type ByKey, perNoteByKey } from './per-note.ts';
 
 /** Kinds that can stand in a route. */
 export const MATERIAL_KINDS: readonly NoteKind[] = ['dyestuff', 'mordant', 'assistant', 'process', 'fibre'];
@@ -167,7 +167,12 @@ export class EvidenceBase {
 
   /** The placed claims about a material (`fibre/undyed name` for an undyed colour). */
   claimsOf(material: string): readonly PlacedClaim[] {
-    return placedClaims(this, material);
+    return this.claimLists.under(material);
+  }
+
+  /** The placed claims by material; a material's list stays the same object until one of its claims changes. */
+  get claimLists(): ByKey<PlacedClaim> {
+    return placedClaims(this);
   }
 
   /** Whether a material needs no evidence. */
@@ -306,7 +311,7 @@ export class EvidenceBase {
 }
 
 /** The claims that take part, by material, in order of their files. */
-const placedClaims = perNote<PlacedClaim>({
+const placedClaims = perNoteByKey<PlacedClaim>({
   kinds: [...MATERIAL_KINDS, 'textile'],
   derive: (base, { file }) =>
     base.claimsIn(file).flatMap((claim) => {

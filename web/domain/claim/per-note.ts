@@ -20,17 +20,29 @@ export interface EntriesOf<V> {
 /** Finds what the notes say under a key, in order of the notes. */
 export type EntriesByKey<V> = (base: EvidenceBase, key: string) => readonly V[];
 
+/** What the notes say, by key. A list stays the same object until what stands under its key changes. */
+export interface ByKey<V> {
+  under(key: string): readonly V[];
+  keys(): Iterable<string>;
+}
+
 /**
  * Keeps what notes say, each for itself, by key: of an edited note only its own entries are made again, and those of notes
  * that go by a name which changed.
  */
 export function perNote<V>(entriesOf: EntriesOf<V>): EntriesByKey<V> {
+  const kept = perNoteByKey(entriesOf);
+  return (base, key) => kept(base).under(key);
+}
+
+/** The same with its keys, for whoever does not know them. */
+export function perNoteByKey<V>(entriesOf: EntriesOf<V>): (base: EvidenceBase) => ByKey<V> {
   const kept = new WeakMap<EvidenceBase, KeptEntries<V>>();
-  return (base, key) => {
+  return (base) => {
     const entries = kept.get(base) ?? new KeptEntries(entriesOf);
     kept.set(base, entries);
     entries.follow(base);
-    return entries.under(key);
+    return entries;
   };
 }
 
@@ -52,7 +64,7 @@ interface KeyChange<V> {
   readonly come: Placed<V>[];
 }
 
-class KeptEntries<V> {
+class KeptEntries<V> implements ByKey<V> {
   readonly #of: EntriesOf<V>;
   readonly #byFile = new Map<string, OfNote<V>>();
   readonly #filesByName = new Map<string, Set<string>>();
@@ -65,6 +77,10 @@ class KeptEntries<V> {
 
   under(key: string): readonly V[] {
     return this.#byKey.get(key)?.values ?? [];
+  }
+
+  keys(): Iterable<string> {
+    return this.#byKey.keys();
   }
 
   follow(base: EvidenceBase): void {

@@ -26,6 +26,8 @@ export interface RegionTree {
   parentsOf(id: RegionId): readonly RegionId[];
   /** Every region that holds this one, world included, itself not. */
   ancestorsOf(id: RegionId): ReadonlySet<RegionId>;
+  /** This region and every one it holds. */
+  within(id: RegionId): readonly RegionId[];
   /** Place of a claim's region seen from the asked region: the first relation that applies. */
   relation(claim: RegionId, asked: RegionId): PlaceRelation;
   readonly ids: readonly RegionId[];
@@ -59,6 +61,24 @@ export function regionTree(entries: readonly RegionEntry[]): RegionTree {
     return found;
   };
 
+  const children = new Map<RegionId, RegionId[]>();
+  for (const [id, own] of parents)
+    for (const parent of own) {
+      const siblings = children.get(parent);
+      if (siblings) siblings.push(id);
+      else children.set(parent, [id]);
+    }
+  const held = new Map<RegionId, readonly RegionId[]>();
+  const within = (id: RegionId): readonly RegionId[] => {
+    const known = held.get(id);
+    if (known) return known;
+    const found = new Set([id]);
+    for (const one of found) for (const child of children.get(one) ?? []) found.add(child);
+    const all = [...found];
+    held.set(id, all);
+    return all;
+  };
+
   const links = new Map<RegionId, Set<RegionId>>();
   const link = (a: RegionId, b: RegionId) => links.set(a, (links.get(a) ?? new Set()).add(b));
   for (const { id, near } of entries) {
@@ -86,6 +106,7 @@ export function regionTree(entries: readonly RegionEntry[]): RegionTree {
     has: (id) => parents.has(id),
     parentsOf: (id) => parents.get(id) ?? [],
     ancestorsOf,
+    within,
     relation(claim, asked) {
       let seen = relations.get(asked);
       if (!seen) relations.set(asked, (seen = new Map<RegionId, PlaceRelation>()));

@@ -3,7 +3,7 @@ import { undosedExcerpt } from '../../domain/naming/undosed-excerpt.ts';
 import { wordsOfText } from '../../domain/naming/words-of-text.ts';
 import { lineColumn, lineStarts } from '../../domain/note/line-column.ts';
 import type { Note } from '../../domain/note/note.ts';
-import { passesFilter } from '../filter-notes.ts';
+import { noteFilter } from '../filter-notes.ts';
 import { type FoundGroup, type FoundHere, findNotes, namedMaterials } from '../find-notes.ts';
 import type { Notebook } from '../notebook.ts';
 import { type FindingProblem, poseFinding } from '../pose-finding.ts';
@@ -71,7 +71,8 @@ export function foundView(notebook: Notebook, typed: TypedFinding, hits: readonl
   const { filter, problems } = poseFinding(base, typed);
   const isBare = typed.words.trim() === '';
   const all = isBare ? (Object.keys(filter).length === 0 ? [] : everyNote(base)) : findNotes(base, typed.words, hits);
-  const found = all.filter(({ note }) => passesFilter(base, note, filter));
+  const holds = noteFilter(base, filter);
+  const found = all.filter(({ note }) => holds(note));
   const groups = GROUPS.flatMap((group): readonly FoundGroupView[] => {
     const here = found.filter((one) => one.group === group);
     if (here.length === 0) return [];
