@@ -1,4 +1,4 @@
-import fc from 'fast-check';
+import { fc } from '../helpers/property.ts';
 
 /** One change to a text; places are parts of a million of its length, so that they fit every text. */
 interface Change {

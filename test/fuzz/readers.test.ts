@@ -1,7 +1,7 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { FUZZ_TARGETS } from './fuzz-targets.ts';
 import { mutatedText } from './mutated-text.ts';
+import { fc } from '../helpers/property.ts';
 
 /** `npm run fuzz` asks for more, and from another beginning each time. */
 const CASES = Number(process.env['FUZZ_CASES'] ?? 2000);

@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { keysOf } from '../../web/domain/note/note-keys.ts';
 import { NOTE_KINDS } from '../../web/domain/note/note.ts';
 import type { NoteKind } from '../../web/domain/note/note.ts';
@@ -7,6 +6,7 @@ import type { PlainValue } from '../../web/domain/note/yaml-text.ts';
 import { chance } from './random.ts';
 import type { Chance } from './random.ts';
 import { writeYaml } from './write-yaml.ts';
+import { fc } from './property.ts';
 
 /** A note made up by chance: its file and what its front matter says. */
 export interface MadeNote {

@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   addressOf,
@@ -10,6 +9,7 @@ import {
   type TypedComparison,
   VIEWS,
 } from '../../web/notebook/address.ts';
+import { fc, runs } from '../helpers/property.ts';
 
 describe('readAddress and addressOf', () => {
   test('an address read back is the same place', () => {
@@ -30,7 +30,7 @@ describe('readAddress and addressOf', () => {
           expect(readAddress(addressOf(place))).toEqual(place);
         },
       ),
-      { numRuns: 300 },
+      runs(300),
     );
   });
   test('nothing that can be typed behind # breaks it', () => {

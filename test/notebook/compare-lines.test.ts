@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { compareLines } from '../../web/notebook/compare-lines.ts';
+import { fc } from '../helpers/property.ts';
 
 const lines = fc.array(fc.constantFrom('a', 'b', 'c', ''), { maxLength: 12 });
 

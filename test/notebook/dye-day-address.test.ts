@@ -1,7 +1,7 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { addressOf, readAddress } from '../../web/notebook/address.ts';
 import { dyeDayOf, settingsOfDyeDay, type TypedItem, withoutItem } from '../../web/notebook/dye-day-address.ts';
+import { fc } from '../helpers/property.ts';
 
 const item = fc
   .record(

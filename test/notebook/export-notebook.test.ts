@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { NotebookStore } from '../../web/domain/ports.ts';
 import { exportNotebook } from '../../web/notebook/export-notebook.ts';
@@ -8,6 +7,7 @@ import { openZip } from '../../web/notebook/import/open-zip.ts';
 import { isHidden, pathFault } from '../../web/notebook/import/path-fault.ts';
 import { MemoryDisk, MemoryStore } from '../../web/store/memory-store.ts';
 import { countingSurroundings } from '../contract/note-store.ts';
+import { fc, runs } from '../helpers/property.ts';
 
 const fresh = () => new MemoryStore(new MemoryDisk(), countingSurroundings());
 
@@ -60,7 +60,7 @@ describe('exportNotebook', () => {
         const again = await imported(await exported(store));
         expect(await contents(again)).toEqual(await contents(store));
       }),
-      { numRuns: 150 },
+      runs(150),
     );
   });
 
@@ -72,7 +72,7 @@ describe('exportNotebook', () => {
         const zip = await exported(store);
         expect(Buffer.compare(await exported(await imported(zip)), zip)).toBe(0);
       }),
-      { numRuns: 50 },
+      runs(50),
     );
   });
 

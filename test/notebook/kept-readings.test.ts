@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { madeNotes } from '../../scripts/bench/made/made-notes.ts';
 import { packNotebook } from '../../scripts/demo-plugin.mjs';
@@ -11,6 +10,7 @@ import { MemoryDisk, MemoryStore } from '../../web/store/memory-store.ts';
 import { countingSurroundings } from '../contract/note-store.ts';
 import { arbitraryNote } from '../helpers/arbitrary-note.ts';
 import { hostileNotebook } from '../helpers/hostile-notebook.ts';
+import { fc } from '../helpers/property.ts';
 
 type Text = { readonly path: string; readonly text: string };
 const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);

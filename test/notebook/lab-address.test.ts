@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { FOUND } from '../../web/domain/laboratory/findings.ts';
 import { COMPOUNDS } from '../../web/domain/laboratory/tables/compounds.ts';
@@ -7,6 +6,7 @@ import { LAB_METHODS } from '../../web/domain/laboratory/tables/methods.ts';
 import { addressOf, readAddress } from '../../web/notebook/address.ts';
 import { labOfSettings, settingsOfLab } from '../../web/notebook/lab-address.ts';
 import type { TypedLab } from '../../web/notebook/typed-lab.ts';
+import { fc } from '../helpers/property.ts';
 
 const compound = fc.constantFrom(...COMPOUNDS.map(({ name }) => name), 'something unheard of', 'é & + #?');
 const chance = fc.integer({ min: 0, max: 100 }).map((one) => one / 100);

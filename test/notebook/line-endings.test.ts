@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { changeBetween, type PlainChange, plainOffset, withChanges, withPlainEndings } from '../../web/notebook/line-endings.ts';
+import { fc, runs } from '../helpers/property.ts';
 
 const piece = fc.constantFrom('\r\n', '\n', '\r', 'a', 'b', ' ', 'é', '😀');
 const anyText = fc.array(piece, { maxLength: 30 }).map((parts) => parts.join(''));
@@ -39,7 +39,7 @@ describe('withChanges', () => {
       fc.property(cases, ([text, changes]) => {
         expect(withPlainEndings(withChanges(text, changes))).toBe(applied(withPlainEndings(text), changes));
       }),
-      { numRuns: 3000 },
+      runs(3000),
     );
   });
 

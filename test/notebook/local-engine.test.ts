@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { LocalEngine } from '../../web/notebook/local-engine.ts';
+import { fc } from '../helpers/property.ts';
 
 const text = (words: string): Uint8Array => new TextEncoder().encode(words);
 const region = (id: string, within?: string) => ({

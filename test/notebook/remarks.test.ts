@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { mergeRemarks, readRemarks, type Remark, remarksFile } from '../../web/notebook/remarks.ts';
+import { fc } from '../helpers/property.ts';
 
 const bytes = (value: unknown): Uint8Array => new TextEncoder().encode(typeof value === 'string' ? value : JSON.stringify(value));
 const REMARK: Remark = { id: 'r1', note: 'weld', line: 4, text: 'Which edition?', by: 'A reviewer', at: '2024-05-01T10:00:00Z' };

@@ -1,8 +1,8 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { swatchOfCarried } from '../../web/notebook/swatch-of-carried.ts';
 import { carriedInWords, carryColour, readCarriedColour } from '../../web/notebook/typed-colour.ts';
 import { readColour } from '../../web/notebook/pose-question.ts';
+import { fc } from '../helpers/property.ts';
 
 describe('carryColour', () => {
   test('and back: numbers to two decimals, conditions and origin', () => {

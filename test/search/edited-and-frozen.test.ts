@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import MiniSearch, { type Query } from 'minisearch';
 import { describe, expect, test } from 'vitest';
 import { madeNotes } from '../../scripts/bench/made/made-notes.ts';
@@ -7,6 +6,7 @@ import { IndexBuilder } from '../../web/search/frozen/index-builder.ts';
 import { type NoteDocument, noteDocument } from '../../web/search/note-documents.ts';
 import { NoteSearch } from '../../web/search/note-search.ts';
 import { EXACT_OPTIONS, INDEX_OPTIONS, NEAR_OPTIONS, termOf, wordsOf } from '../../web/search/search-options.ts';
+import { fc } from '../helpers/property.ts';
 
 /** A notebook that is edited, and the search over it; the library over all that is there is the oracle. */
 class Tried {

@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { BLOCK_BYTES, cutFile, packFiles } from '../../web/store/block-codec.ts';
+import { fc, runs } from '../helpers/property.ts';
 
 const sized = (length: number): Uint8Array => Uint8Array.from({ length }, (_, at) => (at * 7 + length) % 256);
 
@@ -20,7 +20,7 @@ describe('packFiles', () => {
           expect(block && Buffer.compare(cutFile(block, place), bytes)).toBe(0);
         }
       }),
-      { numRuns: 60 },
+      runs(60),
     );
   });
 

@@ -1,8 +1,8 @@
 import Color from 'colorjs.io';
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { deltaECmc } from '../../../web/domain/colour/delta-e-cmc.ts';
 import { asLab10 } from '../../../web/domain/colour/lab.ts';
+import { fc } from '../../helpers/property.ts';
 
 describe('deltaECmc', () => {
   const lab = fc.tuple(fc.integer({ min: 1, max: 100 }), fc.integer({ min: -90, max: 90 }), fc.integer({ min: -90, max: 90 }));

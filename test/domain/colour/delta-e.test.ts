@@ -1,5 +1,4 @@
 import Color from 'colorjs.io';
-import fc from 'fast-check';
 import { describe, expect, expectTypeOf, test } from 'vitest';
 import { ciede2000 } from '../../../web/domain/colour/ciede2000.ts';
 import { closeness, deltaE00, deltaE00Between } from '../../../web/domain/colour/delta-e.ts';
@@ -7,6 +6,7 @@ import type { Lab10, Lab2 } from '../../../web/domain/colour/lab.ts';
 import { asLab10, asLab2 } from '../../../web/domain/colour/lab.ts';
 import { spectrumToLab, spectrumToLab10, spectrumToLab2 } from '../../../web/domain/colour/xyz-lab.ts';
 import { numbers, referenceTable } from '../../helpers/reference-table.ts';
+import { fc, runs } from '../../helpers/property.ts';
 
 type Triple = [number, number, number];
 const pairs = referenceTable('ciede2000-sharma.csv').map((row) => ({
@@ -36,7 +36,7 @@ describe('ciede2000', () => {
         const theirs = new Color('lab', one).deltaE2000(new Color('lab', other));
         expect(Math.abs(ciede2000(one, other) - theirs)).toBeLessThan(1e-6);
       }),
-      { numRuns: 300 },
+      runs(300),
     );
   });
 

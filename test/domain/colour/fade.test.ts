@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { deltaE00 } from '../../../web/domain/colour/delta-e.ts';
 import { afterLight, fade, fadeDyes, unfade } from '../../../web/domain/colour/fade.ts';
@@ -8,6 +7,7 @@ import { possibleOriginals, possibleOriginalsByDye, SHOWN_LEFTS } from '../../..
 import { spectrumToLab10 } from '../../../web/domain/colour/xyz-lab.ts';
 import { referenceTable } from '../../helpers/reference-table.ts';
 import { bands, inventedSample } from '../../helpers/spectral-samples.ts';
+import { fc } from '../../helpers/property.ts';
 
 const ground = inventedSample('W0');
 const [red, blue, yellow] = ['R1', 'B2', 'Y2'].map(inventedSample) as [

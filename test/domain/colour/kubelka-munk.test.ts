@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Illuminant, Observer } from '../../../web/domain/colour/conditions.ts';
 import { deltaE00 } from '../../../web/domain/colour/delta-e.ts';
@@ -11,6 +10,7 @@ import { spectrumToLab, spectrumToLab10, spectrumToLab2 } from '../../../web/dom
 import { referenceTable } from '../../helpers/reference-table.ts';
 import type { ReferenceRow } from '../../helpers/reference-table.ts';
 import { flatSpectrum, inventedSample } from '../../helpers/spectral-samples.ts';
+import { fc } from '../../helpers/property.ts';
 
 const rows = referenceTable('km-worked-examples.csv');
 const ofKind = (kind: string): (readonly [string, ReferenceRow])[] =>

@@ -1,7 +1,7 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { ciede2000Of } from '../../../web/domain/colour/ciede2000.ts';
 import { NearestLabs } from '../../../web/domain/colour/nearest-labs.ts';
+import { fc, runs } from '../../helpers/property.ts';
 
 type Triple = [number, number, number];
 /** The list that a plain loop over everything gives. */
@@ -22,7 +22,7 @@ describe('NearestLabs', () => {
       fc.property(lists, fc.integer({ min: 0, max: 60 }), ([query, labs], most) => {
         expect(new NearestLabs(Float64Array.from(labs.flat())).nearest(query, most)).toEqual(oneByOne(labs, query).slice(0, most));
       }),
-      { numRuns: 400 },
+      runs(400),
     );
   });
 
@@ -34,7 +34,7 @@ describe('NearestLabs', () => {
         const near = new NearestLabs(Float64Array.from(labs.flat()));
         expect(near.within(query, limit)).toEqual(all.filter(({ deltaE00 }) => deltaE00 <= limit));
       }),
-      { numRuns: 400 },
+      runs(400),
     );
   });
 

@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { ciede2000 } from '../../../web/domain/colour/ciede2000.ts';
 import { overDye } from '../../../web/domain/colour/kubelka-munk.ts';
@@ -7,6 +6,7 @@ import { Nearness } from '../../../web/domain/colour/nearness.ts';
 import { OverDyes } from '../../../web/domain/colour/over-dyes.ts';
 import type { Spectrum } from '../../../web/domain/colour/spectrum.ts';
 import { spectrumToLab10 } from '../../../web/domain/colour/xyz-lab.ts';
+import { fc, runs } from '../../helpers/property.ts';
 
 const part = fc.integer({ min: 1, max: 1000 });
 /** Ragged, or the same all over: there the bounds are as close as they get. */
@@ -42,7 +42,7 @@ describe('OverDyes', () => {
         const overDyes = new OverDyes(ground, dyed);
         for (const { first, second, lab } of plain(ground, dyed)) expect(overDyes.lab10(first, second)).toEqual(lab);
       }),
-      { numRuns: 100 },
+      runs(100),
     );
   });
 
@@ -62,7 +62,7 @@ describe('OverDyes', () => {
           else passedOver += 1;
         }
       }),
-      { numRuns: 200 },
+      runs(200),
     );
     expect(kept).toBeGreaterThan(200);
     expect(passedOver).toBeGreaterThan(200);

@@ -1,5 +1,4 @@
 import Color from 'colorjs.io';
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { deltaE00 } from '../../../web/domain/colour/delta-e.ts';
 import { asLab2 } from '../../../web/domain/colour/lab.ts';
@@ -9,6 +8,7 @@ import type { PhotoPatch } from '../../../web/domain/colour/photo-patch.ts';
 import { averagePatch } from '../../../web/domain/colour/photo-patch.ts';
 import { samplePhoto } from '../../../web/domain/colour/photo-sample.ts';
 import { referenceTable } from '../../helpers/reference-table.ts';
+import { fc } from '../../helpers/property.ts';
 
 type Bytes = readonly [number, number, number];
 const rgba = (...colours: readonly Bytes[]): Uint8ClampedArray => Uint8ClampedArray.from(colours.flatMap((c) => [...c, 255]));

@@ -1,5 +1,4 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { ciede2000 } from '../../../web/domain/colour/ciede2000.ts';
 import type { Illuminant, Observer } from '../../../web/domain/colour/conditions.ts';
@@ -10,6 +9,7 @@ import { writeCgats } from '../../../web/domain/colour/write-cgats.ts';
 import { writeSpectrumCsv } from '../../../web/domain/colour/write-spectrum-csv.ts';
 import { spectrumToLab } from '../../../web/domain/colour/xyz-lab.ts';
 import { numbers, referenceTable, referenceText } from '../../helpers/reference-table.ts';
+import { fc, runs } from '../../helpers/property.ts';
 
 type Triple = [number, number, number];
 const FILES = ['a-cgats17-spectral_nm-fraction-crlf.txt', 'b-iso28178-percent-with-lab.txt', 'c-cgats17-nm-decimal-comma.txt'];
@@ -269,7 +269,7 @@ describe('readSpectralFile: plain tables', () => {
         for (const { spectrum } of readSpectralFile(words.join(' ')).samples)
           for (const value of spectrum.values) expect(value >= 0 && value <= 1).toBe(true);
       }),
-      { numRuns: 500 },
+      runs(500),
     );
   });
 });

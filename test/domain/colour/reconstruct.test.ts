@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { ciede2000 } from '../../../web/domain/colour/ciede2000.ts';
 import type { Illuminant, Observer } from '../../../web/domain/colour/conditions.ts';
@@ -8,6 +7,7 @@ import { reconstructFromLab } from '../../../web/domain/colour/reconstruct.ts';
 import { cssToLab2 } from '../../../web/domain/colour/screen.ts';
 import { spectrumToLab } from '../../../web/domain/colour/xyz-lab.ts';
 import { referenceTable } from '../../helpers/reference-table.ts';
+import { fc, runs } from '../../helpers/property.ts';
 
 const bare = (lab: Lab | undefined): [number, number, number] => [lab?.[0] ?? NaN, lab?.[1] ?? NaN, lab?.[2] ?? NaN];
 const cases = referenceTable('colour-extra-examples.csv').filter((row) => row['kind'] === 'reconstruct');
@@ -39,7 +39,7 @@ describe('reconstructFromLab', () => {
         expect(exact).toBe(r + g + b > 0 && r + g + b < 765);
         expect(ciede2000(bare(spectrumToLab(spectrum, 'D65', 2).lab), bare(lab))).toBeLessThan(exact ? 0.001 : 0.05);
       }),
-      { numRuns: 1000 },
+      runs(1000),
     );
   });
 

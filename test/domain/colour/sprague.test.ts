@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { resample, spragueAt } from '../../../web/domain/colour/sprague.ts';
+import { fc } from '../../helpers/property.ts';
 
 describe('spragueAt', () => {
   const coefficients = (count: number): fc.Arbitrary<number[]> =>

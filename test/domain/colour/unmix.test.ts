@@ -1,10 +1,10 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { overDye } from '../../../web/domain/colour/kubelka-munk.ts';
 import { nonNegativeLeastSquares } from '../../../web/domain/colour/non-negative-least-squares.ts';
 import { unmix } from '../../../web/domain/colour/unmix.ts';
 import { referenceTable } from '../../helpers/reference-table.ts';
 import { inventedSample } from '../../helpers/spectral-samples.ts';
+import { fc, runs } from '../../helpers/property.ts';
 
 const ground = inventedSample('W0');
 
@@ -56,7 +56,7 @@ describe('nonNegativeLeastSquares', () => {
             expect(misfit(columns, b, moved)).toBeGreaterThan(best - 1e-6 * (1 + best));
           }
       }),
-      { numRuns: 300 },
+      runs(300),
     );
   });
 });

@@ -1,5 +1,4 @@
 import Color from 'colorjs.io';
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Illuminant, Observer } from '../../../web/domain/colour/conditions.ts';
 import type { Xyz } from '../../../web/domain/colour/lab.ts';
@@ -8,6 +7,7 @@ import { cssToLab2 } from '../../../web/domain/colour/screen.ts';
 import { whitePoint } from '../../../web/domain/colour/spectrum-to-xyz.ts';
 import { labToXyz, xyzToLab } from '../../../web/domain/colour/xyz-lab.ts';
 import { numbers, referenceTable } from '../../helpers/reference-table.ts';
+import { fc } from '../../helpers/property.ts';
 
 const rows = referenceTable('cielab-conversions.csv');
 

@@ -1,9 +1,9 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { DateSpan } from '../../../web/domain/date/date-span.ts';
 import { coreOf } from '../../../web/domain/date/date-span.ts';
 import { formatSpan, formatYear, formatYears, toEdtf } from '../../../web/domain/date/format-date.ts';
 import { parseDate } from '../../../web/domain/date/parse-date.ts';
+import { fc, runs } from '../../helpers/property.ts';
 
 const spanOf = (text: string): DateSpan => {
   const { span } = parseDate(text);
@@ -47,7 +47,7 @@ describe('formatYears', () => {
         const [from, to] = a !== null && b !== null && a > b ? [b, a] : [a, b];
         expect(coreOf(spanOf(formatYears({ from, to })))).toEqual({ from, to });
       }),
-      { numRuns: 2000 },
+      runs(2000),
     );
   });
 });
@@ -100,7 +100,7 @@ describe('toEdtf', () => {
         const span = { ...spanOf(text), text: 'typed otherwise' };
         expect({ ...spanOf(toEdtf(span)), text: '' }).toEqual({ ...span, text: '' });
       }),
-      { numRuns: 1000 },
+      runs(1000),
     );
   });
 

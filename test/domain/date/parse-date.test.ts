@@ -1,8 +1,8 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { coreOf } from '../../../web/domain/date/date-span.ts';
 import { parseDate } from '../../../web/domain/date/parse-date.ts';
 import { signsPassed } from '../../helpers/signs-passed.ts';
+import { fc, runs } from '../../helpers/property.ts';
 
 /** Pieces dates are made of, so that chance strings reach deep into the grammar. */
 const pieces = (
@@ -65,7 +65,7 @@ describe('parseDate', () => {
           expect(year === null || (Number.isSafeInteger(year) && !Object.is(year, -0))).toBe(true);
         }
       }),
-      { numRuns: 5000 },
+      runs(5000),
     );
   });
 
@@ -78,7 +78,7 @@ describe('parseDate', () => {
         for (const suggestion of problem.suggestions)
           expect([suggestion, parseDate(suggestion).span !== undefined]).toEqual([suggestion, true]);
       }),
-      { numRuns: 5000 },
+      runs(5000),
     );
   });
 

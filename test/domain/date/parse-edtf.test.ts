@@ -1,10 +1,10 @@
 // @ts-expect-error the package brings no types; `oracle` below says what is used of it
 import edtf from 'edtf';
-import fc from 'fast-check';
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { coreOf, outerOf } from '../../../web/domain/date/date-span.ts';
 import { parseEdtf } from '../../../web/domain/date/parse-edtf.ts';
+import { fc, runs } from '../../helpers/property.ts';
 
 interface Example {
   readonly level: number;
@@ -138,7 +138,7 @@ describe('parseEdtf', () => {
         const span = parseEdtf(text)?.span;
         expect(span && [span.latestStart, span.earliestEnd]).toEqual(oracle(text));
       }),
-      { numRuns: 600 },
+      runs(600),
     );
   });
 

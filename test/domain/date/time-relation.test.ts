@@ -1,7 +1,7 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Bound, DateSpan } from '../../../web/domain/date/date-span.ts';
 import { timeRelation } from '../../../web/domain/date/time-relation.ts';
+import { fc } from '../../helpers/property.ts';
 
 const claim = (earliestStart: Bound, latestStart: Bound, earliestEnd: Bound, latestEnd: Bound): DateSpan => ({
   earliestStart,

@@ -1,8 +1,8 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { BOARD, type BoardItem, type Box, captionHeightMm, layOut } from '../../../web/domain/display/lay-out.ts';
 import { isMoveKey, movedBy, movedByKey } from '../../../web/domain/display/move-place.ts';
 import { captionTypeMm, sheetMm } from '../../../web/domain/display/sheet-size.ts';
+import { fc, runs } from '../../helpers/property.ts';
 
 const item = (id: string, more: Partial<BoardItem> = {}): BoardItem => ({
   id,
@@ -80,7 +80,7 @@ describe('layOut', () => {
           expect(boxes.every((box, at) => boxes.slice(at + 1).every((other) => !overlap(box, other)))).toBe(true);
         },
       ),
-      { numRuns: 60 },
+      runs(60),
     );
   });
 

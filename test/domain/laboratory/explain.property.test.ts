@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { explain, type LabAnswer } from '../../../web/domain/laboratory/explain.ts';
 import { type Finding, FOUND, type LabReport } from '../../../web/domain/laboratory/findings.ts';
@@ -7,6 +6,7 @@ import { COMPOUNDS } from '../../../web/domain/laboratory/tables/compounds.ts';
 import { DYE_PROFILES } from '../../../web/domain/laboratory/tables/dye-profiles.ts';
 import { MARKER_RATIOS } from '../../../web/domain/laboratory/tables/marker-ratios.ts';
 import { LAB_METHODS } from '../../../web/domain/laboratory/tables/methods.ts';
+import { fc, runs } from '../../helpers/property.ts';
 
 const ORGANIC = COMPOUNDS.filter(({ family }) => family !== 'element').map(({ name }) => name);
 const holders = (compound: string) => DYE_PROFILES.filter(({ holds }) => holds.some((one) => one.compound === compound));
@@ -44,7 +44,7 @@ describe('explain', () => {
           expect(rankOf(after, dye)).toBeLessThanOrEqual(rankOf(before, dye));
         } else expect(shareOf(after, dye)).toBeGreaterThanOrEqual(shareOf(before, dye) * 0.999 - 1e-9);
       }),
-      { numRuns: 150 },
+      runs(150),
     );
   });
 
@@ -54,7 +54,7 @@ describe('explain', () => {
         const turned = { ...given, findings: [...given.findings].reverse(), ratios: [...given.ratios].reverse() };
         expect(explain(turned, context).explanations).toEqual(explain(given, context).explanations);
       }),
-      { numRuns: 60 },
+      runs(60),
     );
   });
 
@@ -65,7 +65,7 @@ describe('explain', () => {
         for (const { share } of [...explanations, ...sources]) expect(share >= 0 && share <= 1).toBe(true);
         if (explanations.length > 0) expect(explanations.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 9);
       }),
-      { numRuns: 60 },
+      runs(60),
     );
   });
 
@@ -78,7 +78,7 @@ describe('explain', () => {
           explain(given, context).explanations,
         );
       }),
-      { numRuns: 40 },
+      runs(40),
     );
   });
 });

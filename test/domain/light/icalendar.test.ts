@@ -1,7 +1,7 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { escapeText, foldLine, icalendar } from '../../../web/domain/light/icalendar.ts';
 import type { IsoDay } from '../../../web/domain/light/iso-day.ts';
+import { fc } from '../../helpers/property.ts';
 
 const octets = (text: string) => new TextEncoder().encode(text).length;
 

@@ -1,7 +1,7 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { mergeNote } from '../../../web/domain/merge/merge-note.ts';
 import { chosenText, conflictsOf, type NoteMerge } from '../../../web/domain/merge/note-merge.ts';
+import { fc, runs } from '../../helpers/property.ts';
 
 const BASE = `---
 kind: dyestuff
@@ -138,7 +138,7 @@ describe('mergeNote, whatever the texts', () => {
     .map(
       ([keys, parts, fenced]) => (fenced ? `---\n${keys.map(([name, says]) => `${name}: ${says}\n`).join('')}---\n` : '') + parts.join(''),
     );
-  const runs = { numRuns: 1500 };
+  const tried = runs(1500);
 
   test('a change beside no change is the change', () => {
     fc.assert(
@@ -147,7 +147,7 @@ describe('mergeNote, whatever the texts', () => {
         expect(mergeNote({ base, mine: base, theirs: changed }).text).toBe(changed);
         expect(mergeNote({ base, mine: changed, theirs: changed }).text).toBe(changed);
       }),
-      runs,
+      tried,
     );
   });
 
@@ -173,7 +173,7 @@ describe('mergeNote, whatever the texts', () => {
           expect(newLines(theirs, base).filter((line) => !found.includes(line))).toEqual([]);
         }
       }),
-      runs,
+      tried,
     );
   });
 
@@ -186,7 +186,7 @@ describe('mergeNote, whatever the texts', () => {
         expect(lines(back('mine')).sort()).toEqual(lines(mine).sort());
         expect(lines(back('theirs')).sort()).toEqual(lines(theirs).sort());
       }),
-      runs,
+      tried,
     );
   });
 
@@ -199,7 +199,7 @@ describe('mergeNote, whatever the texts', () => {
         );
         expect(missing).toEqual([]);
       }),
-      runs,
+      tried,
     );
   });
 
@@ -210,7 +210,7 @@ describe('mergeNote, whatever the texts', () => {
         expect(one.text === undefined).toBe(other.text === undefined);
         if (one.text !== undefined && other.text !== undefined) expect(lines(one.text).sort()).toEqual(lines(other.text).sort());
       }),
-      runs,
+      tried,
     );
   });
 });

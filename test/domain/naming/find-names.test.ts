@@ -1,10 +1,10 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { findNames } from '../../../web/domain/naming/find-names.ts';
 import { nameDictionary } from '../../../web/domain/naming/name-dictionary.ts';
 import { parseNote } from '../../../web/domain/note/parse-note.ts';
 import { aNote } from '../../helpers/a-notebook.ts';
 import { signsPassed } from '../../helpers/signs-passed.ts';
+import { fc } from '../../helpers/property.ts';
 
 const dyestuffs: Readonly<Record<string, string>> = {
   madder: 'title: Madder\nlatin: Rubia tinctorum\nnames: [{name: Krapp, lang: de}, {name: mædere, lang: ang}]',

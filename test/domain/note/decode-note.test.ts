@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { decodeNote } from '../../../web/domain/note/decode-note.ts';
+import { fc } from '../../helpers/property.ts';
 
 const bytesOf = (...values: readonly number[]): Uint8Array => Uint8Array.from(values);
 

@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { lineColumn, lineStarts, startOf } from '../../../web/domain/note/line-column.ts';
+import { fc } from '../../helpers/property.ts';
 
 describe('lineColumn', () => {
   test.each<[string, string, number, number, number]>([

@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { readFileSync, readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import type { DiagnosticCode } from '../../../web/domain/diagnostic.ts';
@@ -8,6 +7,7 @@ import type { NoteRecord } from '../../../web/domain/note/note.ts';
 import { parseNote } from '../../../web/domain/note/parse-note.ts';
 import { aNoteFrom, arbitraryNote } from '../../helpers/arbitrary-note.ts';
 import { chance } from '../../helpers/random.ts';
+import { fc } from '../../helpers/property.ts';
 
 const aNote = (front: string, body = ''): string => `---\n${front}\n---\n${body}`;
 const parse = (front: string) => parseNote('notes/a.md', aNote(front));

@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { readFileSync, readdirSync } from 'node:fs';
 import { isCollection, isMap, isNode, isScalar, isSeq, parseDocument } from 'yaml';
 import type { Document, Node } from 'yaml';
@@ -10,6 +9,7 @@ import type { PlainValue } from '../../../web/domain/note/yaml-text.ts';
 import { AWKWARD_WORDS, arbitraryNote } from '../../helpers/arbitrary-note.ts';
 import { chance } from '../../helpers/random.ts';
 import type { Chance } from '../../helpers/random.ts';
+import { fc } from '../../helpers/property.ts';
 
 type Path = readonly (string | number)[];
 

@@ -1,9 +1,9 @@
-import fc from 'fast-check';
 import { parse } from 'yaml';
 import { describe, expect, test } from 'vitest';
 import { blockYaml, inlineYaml, literalYaml } from '../../../web/domain/note/yaml-text.ts';
 import type { PlainValue, Quote } from '../../../web/domain/note/yaml-text.ts';
 import { AWKWARD_WORDS } from '../../helpers/arbitrary-note.ts';
+import { fc } from '../../helpers/property.ts';
 
 const word = fc.oneof(
   fc.constantFrom(...AWKWARD_WORDS),

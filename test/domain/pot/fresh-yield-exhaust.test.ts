@@ -1,8 +1,8 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { nextBathDepth } from '../../../web/domain/pot/exhaust.ts';
 import { dryOf, FRESH_DRY_RATIOS, freshOf, ratiosFor } from '../../../web/domain/pot/fresh-dry.ts';
 import { fibreDyedBy, greasyFleece } from '../../../web/domain/pot/yield.ts';
+import { fc } from '../../helpers/property.ts';
 
 describe('freshOf and dryOf', () => {
   // 600 g of wool at 50 % are 300 g of dried madder, 2.1 kg fresh at 7:1 (one grower's ratio: 700 g gave 100 g).

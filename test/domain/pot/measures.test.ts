@@ -1,7 +1,7 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { convertMeasure, inMeasure, MEASURES, measureOf, possibleMeasures } from '../../../web/domain/pot/measures.ts';
 import { referenceTable } from '../../helpers/reference-table.ts';
+import { fc } from '../../helpers/property.ts';
 
 const rows = referenceTable('historic-measures.csv');
 

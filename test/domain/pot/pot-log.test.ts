@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   heldSince,
@@ -10,6 +9,7 @@ import {
   timersIn,
   togetherLogged,
 } from '../../../web/domain/pot/pot-log.ts';
+import { fc } from '../../helpers/property.ts';
 
 const DAY = '2026-11-28';
 const at = (clock: string, day = DAY): Moment => ({ day, clock });

@@ -1,8 +1,8 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { noteId } from '../../../web/domain/note/note.ts';
 import { scaleRecipe } from '../../../web/domain/pot/scale-recipe.ts';
 import { aNote, aNotebook } from '../../helpers/a-notebook.ts';
+import { fc, runs } from '../../helpers/property.ts';
 
 const scaled = (ingredients: string, grams: number, liquor = '', audience: 'public' | 'staff' = 'public') => {
   const { base } = aNotebook({
@@ -82,7 +82,7 @@ describe('scaleRecipe, for any mass', () => {
         expect(three / one).toBeCloseTo(3, 6);
         expect((one / grams) * 100).toBeCloseTo(Number(percent.toFixed(3)), 6);
       }),
-      { numRuns: 200 },
+      runs(200),
     );
   });
 });

@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   BAUME_MODULI,
@@ -11,6 +10,7 @@ import {
 import { dilute, stockMl } from '../../../web/domain/pot/stock-solution.ts';
 import { fromCelsius, temperatureUnit, toCelsius } from '../../../web/domain/pot/temperature.ts';
 import { convertHardness, HARDNESS_UNITS, hardnessBand, hardnessFromReport, readHardness } from '../../../web/domain/pot/water-hardness.ts';
+import { fc } from '../../helpers/property.ts';
 
 describe('temperature', () => {
   // 160 °F, 180–190 °F and 56 °Ré: arithmetic on the definitions of the scales.

@@ -1,7 +1,7 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { amountShown, dosesIn, NO_DOSE, withoutDoses } from '../../../web/domain/pot/without-doses.ts';
 import { aNote, aNotebook } from '../../helpers/a-notebook.ts';
+import { fc } from '../../helpers/property.ts';
 
 const { base } = aNotebook({
   'mordants/alum.md': aNote('kind: mordant\ntitle: Alum'),

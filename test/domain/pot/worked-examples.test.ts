@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseAmount } from '../../../web/domain/note/amount.ts';
 import { gravityFromBaume, gravityFromLightBaume, BAUME_MODULI } from '../../../web/domain/pot/density-scales.ts';
@@ -10,6 +9,7 @@ import { checkCharacter } from '../../../web/domain/pot/check-character.ts';
 import { printSkeinCode, readSkeinCode } from '../../../web/domain/pot/skein-code.ts';
 import { type AmountGround, understandAmount } from '../../../web/domain/pot/understand-amount.ts';
 import { CHALK_FOR_MADDER, convertHardness, hardnessBand, readHardness } from '../../../web/domain/pot/water-hardness.ts';
+import { fc } from '../../helpers/property.ts';
 
 const planned = (amount: string, ground: AmountGround) => understandAmount(parseAmount(amount), 'dye', ground).asPlanned;
 

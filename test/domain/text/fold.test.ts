@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { fold } from '../../../web/domain/text/fold.ts';
+import { fc } from '../../helpers/property.ts';
 
 describe('a name as it is compared', () => {
   test.each([

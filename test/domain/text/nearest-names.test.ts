@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { editDistance, nearestNames } from '../../../web/domain/text/nearest-names.ts';
+import { fc } from '../../helpers/property.ts';
 
 describe('nearestNames', () => {
   test('puts a shared beginning first, then the fewest slips', () => {

@@ -1,8 +1,8 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { STANDINGS, verdictOf, VERDICTS } from '../../../web/domain/verdict/standing-words.ts';
 import { standingOf } from '../../../web/domain/verdict/standing.ts';
 import { aDyestuff, aNotebook, aWorld } from '../../helpers/a-notebook.ts';
+import { fc, runs } from '../../helpers/property.ts';
 
 const aRow = fc.record({
   region: fc.constantFrom('england', 'york', 'europe', 'ireland', 'scotland'),
@@ -39,7 +39,7 @@ describe('standingOf, for any claims', () => {
         expect(other.standing).toBe(one.standing);
         expect(other.origins).toEqual(one.origins);
       }),
-      { numRuns: 300 },
+      runs(300),
     );
   });
   test('an absence never improves a verdict', () => {
@@ -48,7 +48,7 @@ describe('standingOf, for any claims', () => {
         const rank = (list: readonly Row[]) => VERDICTS.indexOf(verdictOf(standingFor(list).standing, witness));
         expect(rank([...rows, { ...extra, status: 'absent' }])).toBeGreaterThanOrEqual(rank(rows));
       }),
-      { numRuns: 300 },
+      runs(300),
     );
   });
   test('always gives one of the standings, with claims to carry every one but unrecorded', () => {
@@ -58,7 +58,7 @@ describe('standingOf, for any claims', () => {
         expect(STANDINGS).toContain(standing);
         expect(carriedBy.length === 0).toBe(standing === 'unrecorded');
       }),
-      { numRuns: 300 },
+      runs(300),
     );
   });
 });

@@ -1,9 +1,9 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { keysShown, paperHeight, paperPlan } from '../../../web/elements/answer/paper-plan.ts';
 import type { AnswerView } from '../../../web/notebook/views/answer-view.ts';
 import type { ClothView } from '../../../web/notebook/views/cloth-view.ts';
 import type { ClaimLine } from '../../../web/notebook/words/claim-line.ts';
+import { fc } from '../../helpers/property.ts';
 
 const words = (letters: number): string => 'wort '.repeat(Math.ceil(letters / 5)).slice(0, letters);
 const aClaim = (n: number): ClaimLine => ({

@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { ChartBand, ChartRow } from '../../../web/elements/availability-chart/chart-row.ts';
 import {
@@ -11,6 +10,7 @@ import {
   zoomed,
 } from '../../../web/elements/availability-chart/chart-scale.ts';
 import { yearAfterKey } from '../../../web/elements/availability-chart/year-after-key.ts';
+import { fc } from '../../helpers/property.ts';
 
 const band = (outerFrom: number | null, from: number | null, to: number | null, outerTo: number | null): ChartBand => ({
   outerFrom,

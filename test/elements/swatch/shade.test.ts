@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { linearOf, shade } from '../../../web/elements/swatch/shade.ts';
+import { fc } from '../../helpers/property.ts';
 
 const hexes = fc.integer({ min: 0, max: 0xffffff }).map((n) => `#${n.toString(16).padStart(6, '0')}`);
 

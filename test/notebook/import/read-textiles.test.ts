@@ -1,9 +1,9 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseNote } from '../../../web/domain/note/parse-note.ts';
 import { readTextiles } from '../../../web/notebook/import/read-textiles.ts';
 import { gatheredSentence } from '../../../web/notebook/words/gathered-words.ts';
 import { aDyestuff, aNotebook, aWorld } from '../../helpers/a-notebook.ts';
+import { fc } from '../../helpers/property.ts';
 
 const { base } = aNotebook({ ...aWorld, 'dyestuffs/madder.md': aDyestuff('Madder'), 'dyestuffs/woad.md': aDyestuff('Woad') });
 const read = (text: string, chosen = {}) => readTextiles(base, text, chosen);

@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseNote } from '../../../web/domain/note/parse-note.ts';
 import { trialFacts } from '../../../web/domain/pot/trial-facts.ts';
@@ -6,6 +5,7 @@ import { gather } from '../../../web/notebook/import/gather.ts';
 import { readTrials } from '../../../web/notebook/import/read-trials.ts';
 import { gatheredSentence } from '../../../web/notebook/words/gathered-words.ts';
 import { aDyestuff, aNote, aNotebook, aWorld } from '../../helpers/a-notebook.ts';
+import { fc } from '../../helpers/property.ts';
 
 const WORLD = {
   ...aWorld,

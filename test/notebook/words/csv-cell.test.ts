@@ -1,10 +1,10 @@
-import fc from 'fast-check';
 import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
 import { chartCsv } from '../../../web/notebook/chart-csv.ts';
 import { readTable } from '../../../web/notebook/import/read-table.ts';
 import type { WhoHadWhatView } from '../../../web/notebook/views/who-had-what-view.ts';
 import { csvCell } from '../../../web/notebook/words/csv-cell.ts';
+import { fc } from '../../helpers/property.ts';
 
 /** The words of a cell as a reader of comma-separated values has them. */
 const cellOf = (written: string): string | undefined => Papa.parse<string[]>(written, { delimiter: ',' }).data[0]?.[0];

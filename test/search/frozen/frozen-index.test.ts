@@ -1,4 +1,3 @@
-import fc from 'fast-check';
 import MiniSearch from 'minisearch';
 import { describe, expect, test } from 'vitest';
 import { madeNotes } from '../../../scripts/bench/made/made-notes.ts';
@@ -9,6 +8,7 @@ import { IndexBuilder } from '../../../web/search/frozen/index-builder.ts';
 import type { WantedWord } from '../../../web/search/frozen/matching-terms.ts';
 import { type NoteDocument, noteDocument } from '../../../web/search/note-documents.ts';
 import { EXACT_OPTIONS, INDEX_OPTIONS, NEAR_OPTIONS, termOf, wordsOf } from '../../../web/search/search-options.ts';
+import { fc } from '../../helpers/property.ts';
 
 /** The library is the oracle: same words, same folding, same ranking. */
 function both(documents: readonly NoteDocument[]) {

@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { isNear, mayBeginNear } from '../../../web/search/frozen/near-terms.ts';
+import { fc, runs } from '../../helpers/property.ts';
 
 /** Few letters, so that they repeat: where a letter stands twice, it is not to be told which of the two is the slip. */
 const words = fc.string({ unit: fc.constantFrom('a', 'b', 'ä', 'ʿ'), minLength: 1, maxLength: 7 });
@@ -12,7 +12,7 @@ describe('whether a term that begins so may be one letter off', () => {
         fc.pre(isNear(word, term));
         for (let length = 0; length <= term.length; length += 1) expect(mayBeginNear(word, term.slice(0, length))).toBe(true);
       }),
-      { numRuns: 2000 },
+      runs(2000),
     );
   });
 

@@ -1,6 +1,6 @@
-import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { packNumbers, packRising, unpackNumbers, unpackRising } from '../../../web/search/frozen/packed-numbers.ts';
+import { fc } from '../../helpers/property.ts';
 
 const numbers = fc.array(fc.oneof(fc.nat(300), fc.constantFrom(127, 128, 16_383, 16_384, 2 ** 32 - 1), fc.nat(2 ** 32 - 1)));
 

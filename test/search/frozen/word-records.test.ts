@@ -1,7 +1,7 @@
-import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { WordRecords } from '../../../web/search/frozen/word-records.ts';
 import { wordsOf } from '../../../web/search/search-options.ts';
+import { fc } from '../../helpers/property.ts';
 
 /** The words it finds in a text, one record each. */
 function found(words: WordRecords, text: string): string[] {
