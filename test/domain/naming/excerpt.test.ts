@@ -1,5 +1,5 @@
-import { describe, expect, it } from 'vitest';
-import { excerptOf } from '../../../web/domain/naming/excerpt.ts';
+import { describe, expect, it, test } from 'vitest';
+import { excerptOf, isInLinkTarget } from '../../../web/domain/naming/excerpt.ts';
 
 const around = (text: string, word: string) => {
   const start = text.indexOf(word);
@@ -26,4 +26,19 @@ describe('an excerpt', () => {
     expect(before).toMatch(/^…(wool )+with $/);
     expect(after).toBe(', see');
   });
+
+  it('says where a link leads behind what it says, when that is what was found', () => {
+    const text = 'Violets with [the root](../dyestuffs/madder.md) and old blacks.';
+    expect(around(text, 'madder')).toEqual({ before: 'Violets with the root (', found: 'madder', after: ') and old blacks.' });
+    expect(around('[the root](madder.md "A red")', 'madder').before).toBe('the root (');
+    expect(around('[the root](madder.md) (madder, said he)', 'madder, said').before).toBe('the root (');
+  });
 });
+
+test.each([
+  ['[root](madder.md)', true],
+  ['[root](../dye/madder.md)', true],
+  ['[madder](root.md)', false],
+  ['[root](root.md) madder', false],
+  ['(madder)', false],
+])('whether %s leads to madder', (text, leads) => expect(isInLinkTarget(text, text.indexOf('madder'))).toBe(leads));

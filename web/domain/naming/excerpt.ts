@@ -14,8 +14,11 @@ const BETWEEN = /\r?\n(?:[ \t>]*\r?\n|[ \t>]*(?:[-+*]|\d{1,9}[.)])[ \t]+)/;
 /** The words around a range, cut at word ends, an ellipsis where something was cut; the marks of Markdown and YAML left out. */
 export function excerptOf(text: string, start: number, end: number): Excerpt {
   const from = Math.max(0, start - WIDTH * 2);
-  const left = plain(`\n${text.slice(from, start).split(BETWEEN).at(-1) ?? ''}`).trimStart();
-  const right = plain(text.slice(end, end + WIDTH * 2).split(BETWEEN)[0] ?? '');
+  const inTarget = isInLinkTarget(text, start);
+  const before = plain(`\n${text.slice(from, start).split(BETWEEN).at(-1) ?? ''}`).trimStart();
+  const after = text.slice(end, end + WIDTH * 2).split(BETWEEN)[0] ?? '';
+  const left = inTarget ? `${before} (` : before;
+  const right = plain(inTarget ? `)${after.replace(/^[^)\s]*\)?/, '')}` : after);
   const cutLeft = left.length > WIDTH;
   const cutRight = right.length > WIDTH;
   return {
@@ -23,6 +26,13 @@ export function excerptOf(text: string, start: number, end: number): Excerpt {
     found: text.slice(start, end).replace(/\s+/g, ' '),
     after: (cutRight ? `${right.slice(0, WIDTH).replace(/\s\S*$/, '')}…` : right).trimEnd(),
   };
+}
+
+/** Whether a place lies where a link leads, not in what stands to be read. */
+export function isInLinkTarget(text: string, at: number): boolean {
+  const before = text.slice(Math.max(0, at - WIDTH * 2), at);
+  const opens = before.lastIndexOf('](');
+  return opens >= 0 && !/[)\s]/.test(before.slice(opens + 2));
 }
 
 const plain = (text: string): string =>

@@ -1,4 +1,5 @@
 import type { EvidenceBase } from '../../domain/claim/evidence-base.ts';
+import { isInLinkTarget } from '../../domain/naming/excerpt.ts';
 import { undosedExcerpt } from '../../domain/naming/undosed-excerpt.ts';
 import { wordsOfText } from '../../domain/naming/words-of-text.ts';
 import { lineColumn, lineStarts } from '../../domain/note/line-column.ts';
@@ -132,7 +133,7 @@ export function markedText(text: string, marks: ReadonlySet<string>): FoundNoteV
 function placesOf(base: EvidenceBase, note: Note, marks: ReadonlySet<string>): readonly FoundPlace[] {
   const { source, bodyStart } = note;
   const starts = lineStarts(source);
-  const inBody = firstOf(source.slice(bodyStart), marks, MOST_PLACES).map(([start, end]) => [start + bodyStart, end + bodyStart] as const);
+  const inBody = toBeRead(source.slice(bodyStart), marks).map(([start, end]) => [start + bodyStart, end + bodyStart] as const);
   const title = source.indexOf(note.title);
   const inFront =
     inBody.length >= MOST_PLACES
@@ -146,10 +147,21 @@ function placesOf(base: EvidenceBase, note: Note, marks: ReadonlySet<string>): r
   });
 }
 
-function firstOf(text: string, marks: ReadonlySet<string>, most: number): readonly (readonly [number, number])[] {
+/** Where a body answers in what stands to be read; in where its links lead only when nothing else does. */
+function toBeRead(body: string, marks: ReadonlySet<string>): readonly (readonly [number, number])[] {
+  const read = firstOf(body, marks, MOST_PLACES, (start) => !isInLinkTarget(body, start));
+  return read.length > 0 ? read : firstOf(body, marks, MOST_PLACES);
+}
+
+function firstOf(
+  text: string,
+  marks: ReadonlySet<string>,
+  most: number,
+  counts: (start: number) => boolean = () => true,
+): readonly (readonly [number, number])[] {
   const found: (readonly [number, number])[] = [];
   for (const { start, end, key, stem } of wordsOfText(text)) {
-    if (!marks.has(key) && !(stem && marks.has(stem.key))) continue;
+    if ((!marks.has(key) && !(stem && marks.has(stem.key))) || !counts(start)) continue;
     found.push([start, end]);
     if (found.length >= most) break;
   }
