@@ -45,13 +45,17 @@ export function noteFilter(base: EvidenceBase, filter: SearchFilter): (note: Not
 
 /** A material speaks of every place and date at which it is claimed to have been to hand; other notes of their own. */
 function ofTimePlace(base: EvidenceBase, region: RegionId | undefined, span: YearSpan | undefined): (note: Note) => boolean {
-  const claims = claimsAt(base, { ...(region !== undefined && { region }), ...(span && { span }), statuses: TO_HAND });
-  const materials = new Set(claims.map(({ material }) => material));
-  const within = (one: RegionId) => region === undefined || ['here', 'within'].includes(base.regions.relation(one, region));
+  // Asked for once a material is met: most kinds of notes say themselves when and where.
+  let materials: ReadonlySet<string> | undefined;
+  const materialsThen = (): ReadonlySet<string> =>
+    new Set(
+      claimsAt(base, { ...(region !== undefined && { region }), ...(span && { span }), statuses: TO_HAND }).map(({ material }) => material),
+    );
+  const parts = region === undefined ? undefined : new Set(base.regions.within(region));
   return (note) => {
-    if (MATERIAL_KINDS.includes(note.record.kind)) return materials.has(note.id);
+    if (MATERIAL_KINDS.includes(note.record.kind)) return (materials ??= materialsThen()).has(note.id);
     const { regions, spans } = noteTimePlace(base, note);
-    return (region === undefined || regions.some(within)) && (!span || spans.some((one) => meets(one, span)));
+    return (!parts || regions.some((one) => parts.has(one))) && (!span || spans.some((one) => meets(one, span)));
   };
 }
 

@@ -20,7 +20,7 @@ export interface ClaimFilter {
 export function claimsAt(base: EvidenceBase, filter: ClaimFilter): readonly PlacedClaim[] {
   let laid = laidOut.get(base);
   if (!laid?.follow(base)) laidOut.set(base, (laid = new LaidClaims(base)));
-  return laid.find(filter);
+  return laid.find(filter, base.regions);
 }
 
 const laidOut = new WeakMap<EvidenceBase, LaidClaims>();
@@ -40,11 +40,9 @@ class LaidClaims {
   readonly #byStart: Shelves<number>;
   readonly #changed = new Set<string>();
   #loose: readonly PlacedClaim[] = [];
-  #regions: RegionTree;
   #at: number;
 
   constructor(base: EvidenceBase) {
-    this.#regions = base.regions;
     this.#at = base.changes.length;
     this.#lists = new Map([...base.claimLists.keys()].map((material) => [material, base.claimLists.under(material)]));
     const claims = [...this.#lists.values()].flat();
@@ -54,7 +52,6 @@ class LaidClaims {
 
   /** Takes in what changed; false when that is so much that it is better laid out anew. */
   follow(base: EvidenceBase): boolean {
-    this.#regions = base.regions;
     if (base.changes.length === this.#at) return true;
     this.#at = base.changes.length;
     const { claimLists } = base;
@@ -64,7 +61,7 @@ class LaidClaims {
     return this.#changed.size * CHANGED_OF <= this.#lists.size;
   }
 
-  find({ region = WORLD, span, statuses }: ClaimFilter): readonly PlacedClaim[] {
+  find({ region = WORLD, span, statuses }: ClaimFilter, regions: RegionTree): readonly PlacedClaim[] {
     const asked: Asked = {
       from: span?.from ?? -Infinity,
       to: span?.to ?? Infinity,
@@ -72,9 +69,9 @@ class LaidClaims {
     };
     const found: PlacedClaim[] = [];
     if (region === WORLD) for (const start of this.#byStart.keys()) this.#byStart.gather(start, asked, found);
-    else for (const part of this.#regions.within(region)) this.#byRegion.gather(part, asked, found);
+    else for (const part of regions.within(region)) this.#byRegion.gather(part, asked, found);
     if (this.#changed.size === 0) return found;
-    const parts = new Set(this.#regions.within(region));
+    const parts = new Set(regions.within(region));
     return [
       ...found.filter(({ material }) => !this.#changed.has(material)),
       ...this.#loose.filter(
@@ -104,13 +101,12 @@ class Shelves<K> {
   readonly #shelves = new Map<K, { readonly start: number; readonly end: number; readonly opens: number }>();
 
   constructor(all: readonly PlacedClaim[], keyOf: (claim: PlacedClaim) => K) {
-    const shelfOf = ranks(all.map(keyOf));
-    const yearOf = ranks(Float64Array.from(all, lastYear).sort());
+    const [keys, ends] = [all.map(keyOf), Float64Array.from(all, lastYear)];
+    const [shelfOf, yearOf] = [ranks(keys), ranks(ends.toSorted())];
     // Shelf, year and place in one number, so that numbers are sorted and no claims compared.
-    const sorted = Float64Array.from(
-      all,
-      (claim, at) => ((shelfOf.get(keyOf(claim)) ?? 0) * yearOf.size + (yearOf.get(lastYear(claim)) ?? 0)) * all.length + at,
-    ).sort();
+    const sorted = ends
+      .map((end, at) => ((shelfOf.get(keys[at] as K) ?? 0) * yearOf.size + (yearOf.get(end) ?? 0)) * all.length + at)
+      .sort();
     this.#claims = Array.from(sorted, (one) => all[one % all.length] as PlacedClaim);
     this.#firstYears = Float64Array.from(this.#claims, firstYear);
     this.#lastYears = Float64Array.from(this.#claims, lastYear);

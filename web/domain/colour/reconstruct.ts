@@ -24,7 +24,7 @@ const LONGEST_STEP = 2;
 /** Luminance 0–1 that a curve strictly inside 0–1 can have. */
 const DARKEST = 1e-5;
 const LIGHTEST = 1 - 1e-5;
-/** Newton's method can miss a dark, deep colour from afar: then it walks there from grey, in steps of at least this share of the chroma. */
+/** Newton's method can miss a dark, deep colour from afar: where one step misses it walks there from grey, in steps of at least this share of the chroma. */
 const SHORTEST_WALK = 2 ** -14;
 
 /**
@@ -40,13 +40,11 @@ export function reconstructFromXyz(xyz: Xyz, conditions: Conditions): Reconstruc
   const weights = bandWeights(WORKING_BANDS.startNm, WORKING_BANDS.stepNm, N, conditions);
   const y = Math.min(LIGHTEST, Math.max(DARKEST, xyz[1] / 100));
   const grey: Curve = { z: new Float64Array(N).fill(Math.atanh(2 * y - 1)), multipliers: new Float64Array(3) };
-  const straight = smoothest(xyz, weights, grey);
-  if (straight) return { spectrum: spectrumOf(straight), exact: true };
   const [lightness] = xyzToLab([0, y * 100, 0], weights.white);
   const [, a, b] = xyzToLab(xyz, weights.white);
   let nearest = grey;
   let reached = 0;
-  for (let step = 0.5; step >= SHORTEST_WALK && reached < 1;) {
+  for (let step = 1; step >= SHORTEST_WALK && reached < 1;) {
     const share = Math.min(1, reached + step);
     const aim = share === 1 ? xyz : labToXyz([lightness, a * share, b * share], weights.white);
     const found = smoothest(aim, weights, nearest);
