@@ -1,8 +1,6 @@
 /** Kills the browser at many moments and looks at what is left: `npm run drills -- [--kills N] [--seed S]`, 50 and the day's number unless told. */
-import { spawnSync } from 'node:child_process';
-import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { checkNode, ensureBuild, findChromium, giveUp, installPackages, ROOT } from './setup.mjs';
+import { checkNode, ensureBuild, findChromium, giveUp, installPackages, runTests } from './setup.mjs';
 
 checkNode();
 const { values } = parseArgs({ options: { kills: { type: 'string', default: '50' }, seed: { type: 'string' } } });
@@ -12,13 +10,8 @@ if (!Number.isInteger(seed)) giveUp(`--seed takes a whole number, not “${value
 installPackages();
 await ensureBuild();
 console.log(`${kills} kills, seed ${seed}: the same again with --kills ${kills} --seed ${seed}`);
-const { status } = spawnSync(
-  process.execPath,
-  [join(ROOT, 'node_modules/vitest/vitest.mjs'), 'run', '--project', 'e2e', '--retry', '0', 'test/drills/kill-points.e2e.test.ts'],
-  {
-    cwd: ROOT,
-    stdio: ['ignore', 'inherit', 'inherit'],
-    env: { ...process.env, CHROMIUM_PATH: findChromium(), DRILL_KILLS: String(kills), DRILL_SEED: String(seed) },
-  },
-);
-process.exitCode = status ?? 1;
+runTests(['--project', 'e2e', '--retry', '0', 'test/drills/kill-points.e2e.test.ts'], {
+  CHROMIUM_PATH: findChromium(),
+  DRILL_KILLS: String(kills),
+  DRILL_SEED: String(seed),
+});

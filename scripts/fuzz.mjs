@@ -2,23 +2,12 @@
  * Tries every reader with texts made by chance, by the night: `npm run fuzz [CASES] [SEED] [vitest arguments]`.
  * A case that fails is printed, with a `seed` and a `path`: `FUZZ_PATH=path npm run fuzz CASES SEED -- -t 'reader'` repeats it alone.
  */
-import { spawnSync } from 'node:child_process';
 import { randomInt } from 'node:crypto';
-import { join } from 'node:path';
-import { checkNode, installPackages, ROOT } from './setup.mjs';
+import { checkNode, installPackages, runTests } from './setup.mjs';
 
 checkNode();
 installPackages();
 
 const [cases = '100000', seed = String(randomInt(2 ** 31)), ...more] = process.argv.slice(2);
 console.log(`${cases} cases a reader; seed ${seed}`);
-const { status } = spawnSync(
-  process.execPath,
-  [join(ROOT, 'node_modules/vitest/vitest.mjs'), 'run', '--project', 'unit', 'test/fuzz', ...more],
-  {
-    cwd: ROOT,
-    stdio: 'inherit',
-    env: { ...process.env, FUZZ_CASES: cases, FUZZ_SEED: seed },
-  },
-);
-process.exitCode = status ?? 1;
+runTests(['--project', 'unit', 'test/fuzz', ...more], { FUZZ_CASES: cases, FUZZ_SEED: seed });

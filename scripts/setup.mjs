@@ -78,6 +78,20 @@ export function installPackages() {
 }
 
 /**
+ * Runs some of the tests, and takes their exit code for this process.
+ * @param {readonly string[]} args what `vitest run` takes
+ * @param {NodeJS.ProcessEnv} env what the tests are told
+ */
+export function runTests(args, env) {
+  const { status } = spawnSync(process.execPath, [join(ROOT, 'node_modules/vitest/vitest.mjs'), 'run', ...args], {
+    cwd: ROOT,
+    stdio: ['ignore', 'inherit', 'inherit'],
+    env: { ...process.env, ...env },
+  });
+  process.exitCode = status ?? 1;
+}
+
+/**
  * Every file below a path, sorted, installed packages left out, so that the same sources give the same hash everywhere.
  * @param {string} path absolute
  * @returns {string[]}
